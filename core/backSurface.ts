@@ -1,0 +1,25 @@
+import { meridian } from './angle.js';
+import { RefusedValue } from './check.js';
+import { BACK_SURFACE_LIMITS } from './limits.js';
+import { MODEL } from './model.js';
+import type { Astigmatism, BackSurface } from './types.js';
+
+/** A number of dioptres, an @, and a meridian in degrees. */
+const MEASURED = /^\s*(\d+(?:\.\d+)?)\s*@\s*(\d+(?:\.\d+)?)\s*°?\s*$/;
+
+/**
+ * What the posterior cornea adds to the front astigmatism. `omitted` adds nothing, `typical` the population mean
+ * against the rule whatever the front is (one constant does as well as richer models), `"0.30@180"` what was measured.
+ * @param _front kept so that a model which depends on the front surface can take its place.
+ * @throws RangeError for anything else.
+ */
+export function backSurface(kind: BackSurface, _front?: Astigmatism): Astigmatism {
+  if (kind === 'omitted') return { magnitude: 0, meridian: 180 };
+  if (kind === 'typical') return { magnitude: MODEL.backSurface.typical.value, meridian: 180 };
+  const measured = typeof kind === 'string' ? MEASURED.exec(kind) : null;
+  const magnitude = Number(measured?.[1]);
+  const along = Number(measured?.[2]);
+  const { min, max } = BACK_SURFACE_LIMITS;
+  if (measured && magnitude >= min && magnitude <= max && along <= 180) return { magnitude, meridian: meridian(along) };
+  throw new RefusedValue('backSurface', kind, `omitted, typical, or D@steep meridian such as 0.30@180 (${min} to ${max} D, 0 to 180°)`);
+}

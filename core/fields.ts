@@ -1,0 +1,94 @@
+import { meridian, site } from './angle.js';
+import { RefusedValue, oneOf, within } from './check.js';
+import { LIMITS } from './limits.js';
+import type { Limits } from './limits.js';
+import { backSurface } from './backSurface.js';
+import { fromReadings } from './keratometry.js';
+import type { CompletePlan, EyePlan } from './types.js';
+
+/** What a field is when nothing is said of it; `null` stands for "none". */
+export const DEFAULTS: CompletePlan = {
+  eye: 'right',
+  flatK: 43,
+  steepK: 43,
+  steepMeridian: 90,
+  age: null,
+  backSurface: 'omitted',
+  incisionSite: null,
+  incisionWidth: 2.4,
+  incisionFlattening: null,
+  arcSite: null,
+  arcLength: 45,
+  arcCount: 0,
+  arcZone: 11,
+  arcDepth: null,
+  arcMethod: 'blade',
+  arcFlattening: null,
+  localThickness: null,
+  lensCylinder: null,
+  lensMeridian: null,
+};
+
+/** Names of all fields, in the order in which they are usually asked for. */
+export const FIELDS = Object.keys(DEFAULTS) as (keyof CompletePlan)[];
+
+/** Fields that name a place on the limbus, in degrees [0, 360). */
+export const SITE_FIELDS = ['incisionSite', 'arcSite'] as const;
+
+/**
+ * The plan with every field present, degrees in their printed range, and every value checked.
+ * @throws RangeError that names the field, the value and the limits of the first value that cannot be accepted.
+ */
+export function completePlan(plan: EyePlan): CompletePlan {
+  const given = <Field extends keyof CompletePlan>(field: Field): CompletePlan[Field] =>
+    (plan[field] ?? DEFAULTS[field]) as CompletePlan[Field];
+  const required = (field: keyof typeof LIMITS & keyof CompletePlan): number => number(field, given(field));
+  const optional = (field: keyof typeof LIMITS & keyof CompletePlan): number | null =>
+    plan[field] == null ? null : number(field, plan[field]);
+
+  const complete: CompletePlan = {
+    eye: oneOf('eye', given('eye'), ['right', 'left']),
+    flatK: required('flatK'),
+    steepK: required('steepK'),
+    steepMeridian: meridian(required('steepMeridian')),
+    age: optional('age'),
+    backSurface: given('backSurface'),
+    incisionSite: place(optional('incisionSite')),
+    incisionWidth: required('incisionWidth'),
+    incisionFlattening: optional('incisionFlattening'),
+    arcSite: place(optional('arcSite')),
+    arcLength: required('arcLength'),
+    arcCount: oneOf('arcCount', given('arcCount'), [0, 1, 2]),
+    arcZone: required('arcZone'),
+    arcDepth: optional('arcDepth'),
+    arcMethod: oneOf('arcMethod', given('arcMethod'), ['blade', 'laser']),
+    arcFlattening: optional('arcFlattening'),
+    localThickness: optional('localThickness'),
+    lensCylinder: optional('lensCylinder'),
+    lensMeridian: plan.lensMeridian == null ? null : meridian(required('lensMeridian')),
+  };
+  refuseContradictions(complete);
+  return complete;
+}
+
+/** Values that are each possible but do not go together. */
+function refuseContradictions(plan: CompletePlan): void {
+  const { flatK, steepK, steepMeridian } = plan;
+  fromReadings({ flat: flatK, steep: steepK, steepMeridian });
+  backSurface(plan.backSurface);
+  if (plan.arcCount > 0 && plan.arcSite === null) {
+    throw new RefusedValue('arcSite', null, `0 to 360 °, for ${plan.arcCount} arc(s) are planned`);
+  }
+  if (plan.lensCylinder && plan.lensMeridian === null) {
+    throw new RefusedValue('lensMeridian', null, `0 to 180 °, for a lens of ${plan.lensCylinder} D is planned`);
+  }
+}
+
+function number(field: keyof typeof LIMITS, value: unknown): number {
+  const { min, max, unit }: Limits = LIMITS[field];
+  return within(field, value, min, max, unit);
+}
+
+function place(degrees: number | null): number | null {
+  return degrees === null ? null : site(degrees);
+}

@@ -1,0 +1,35 @@
+import { fromTemporal } from './angle.js';
+import { within } from './check.js';
+import { LIMITS } from './limits.js';
+import { MODEL } from './model.js';
+import type { EyeSide } from './types.js';
+
+/**
+ * Expected flattening of the entered meridian by a clear corneal incision, and its standard deviation per
+ * double-angle component, both in dioptres. A teaching estimate for 1.8–3.5 mm; the mean vector, not the mean magnitude.
+ * @throws RangeError for a width or site outside the limits.
+ */
+export function incisionFlattening(incision: { width: number; site: number; eye: EyeSide }): { flattening: number; sd: number } {
+  const { incisionWidth, incisionSite } = LIMITS;
+  const width = within('incisionWidth', incision.width, incisionWidth.min, incisionWidth.max, incisionWidth.unit);
+  const where = within('incisionSite', incision.site, incisionSite.min, incisionSite.max, incisionSite.unit);
+  const { base, perMillimetre, referenceWidth } = MODEL.incision;
+  const temporal = Math.max(0, base.value + perMillimetre.value * (width - referenceWidth.value));
+  return { flattening: siteFactor(fromTemporal(where, incision.eye)) * temporal, sd: incisionSpread(width) };
+}
+
+/** Standard deviation of the induced vector per component, D. */
+export function incisionSpread(width: number): number {
+  const { sdNarrow, sdMiddle, sdWide } = MODEL.incision;
+  if (width < 2.5) return sdNarrow.value;
+  return width < 3 ? sdMiddle.value : sdWide.value;
+}
+
+/** Linear between the eight directions, counted from the temporal side. */
+function siteFactor(degreesFromTemporal: number): number {
+  const factors = MODEL.incision.siteFactor.value;
+  const position = degreesFromTemporal / 45;
+  const index = Math.floor(position);
+  const here = factors[index % 8]!;
+  return here + (position - index) * (factors[(index + 1) % 8]! - here);
+}

@@ -1,0 +1,17 @@
+export * from './angle.js';
+export * from './arcs.js';
+export * from './astigmatism.js';
+export * from './backSurface.js';
+export { cautionsFor } from './cautions.js';
+export { RefusedValue } from './check.js';
+export { DEFAULTS, FIELDS, completePlan } from './fields.js';
+export * from './incision.js';
+export * from './keratometry.js';
+export * from './lens.js';
+export * from './limits.js';
+export * from './model.js';
+export * from './plan.js';
+export * from './references.js';
+export * from './refraction.js';
+export { chanceWithin, ellipse } from './spread.js';
+export type * from './types.js';
