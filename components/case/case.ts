@@ -1,0 +1,224 @@
+import { ContextProvider } from '@lit/context';
+import { LitElement, css, html } from 'lit';
+import type { PropertyDeclaration, TemplateResult } from 'lit';
+import { property } from 'lit/decorators.js';
+import { DEFAULTS, FIELDS, radiusFromDioptres } from '../../core/index.js';
+import type { ArcMethod, BackSurface, CompletePlan, EyePlan, EyeSide, PlanOutcome, RefusedValue } from '../../core/index.js';
+import { caseContext } from '../internal/case-context.js';
+import { CaseModel, withoutPlan } from '../internal/case-model.js';
+import type { CaseOwner, KUnit } from '../internal/case-model.js';
+import { AstigChangeEvent, AstigInputEvent } from '../internal/events.js';
+import { holds } from '../internal/tree.js';
+import { numberConverter, readingsInDioptres } from './settings.js';
+import type { GivenReading } from './settings.js';
+
+type Field = keyof CompletePlan;
+type Reading = 'flatK' | 'steepK';
+
+const number = (attribute: string): PropertyDeclaration => ({ attribute, converter: numberConverter });
+
+/**
+ * Holds one eye and its plan, calculates, and provides both to the elements inside it. Shows nothing of its own.
+ * Setting a property or attribute never fires an event. A value outside the limits is refused: the last good plan stays,
+ * and `refusals` names field, value and limits.
+ *
+ * @tagname astig-case
+ * @slot - the page's own content with the elements that show this case
+ * @fires {AstigInputEvent} astig-input - while the user moves something
+ * @fires {AstigChangeEvent} astig-change - once when the user lets it go
+ */
+export class AstigCase extends LitElement implements CaseOwner {
+  static override styles = css`
+    :host {
+      display: contents;
+    }
+    :host([hidden]) {
+      display: none;
+    }
+  `;
+
+  /** The patient's right or left eye. */
+  @property() eye: EyeSide = DEFAULTS.eye;
+  /** Flat keratometer reading, in `kUnit`. */
+  @property(number('flat-k')) flatK: number | null = DEFAULTS.flatK;
+  /** Steep keratometer reading, in `kUnit`. */
+  @property(number('steep-k')) steepK: number | null = DEFAULTS.steepK;
+  /** Unit of both readings; mm are radii, 337.5/r (ISO 10343). */
+  @property({ attribute: 'k-unit' }) kUnit: KUnit = 'D';
+  /** Steep meridian of the front surface, degrees. */
+  @property(number('steep-meridian')) steepMeridian: number | null = DEFAULTS.steepMeridian;
+  /** Years. */
+  @property(number('age')) age: number | null = null;
+  /** `omitted`, `typical`, or what the posterior cornea adds, as `D@steep meridian`. */
+  @property({ attribute: 'back-surface' }) backSurface: BackSurface = DEFAULTS.backSurface;
+  /** Where on the limbus the eye is entered, degrees 0–360; none = no incision modelled. */
+  @property(number('incision-site')) incisionSite: number | null = null;
+  /** mm. */
+  @property(number('incision-width')) incisionWidth: number | null = DEFAULTS.incisionWidth;
+  /** The surgeon's own mean flattening, D; overrides the model. */
+  @property(number('incision-flattening')) incisionFlattening: number | null = null;
+  /** Centre of the first arc, degrees 0–360. */
+  @property(number('arc-site')) arcSite: number | null = null;
+  /** Degrees. */
+  @property(number('arc-length')) arcLength: number | null = DEFAULTS.arcLength;
+  /** 2 = a pair, the second opposite. */
+  @property(number('arc-count')) arcCount: 0 | 1 | 2 | null = DEFAULTS.arcCount;
+  /** Diameter of the circle on which the arcs lie, mm. */
+  @property(number('arc-zone')) arcZone: number | null = DEFAULTS.arcZone;
+  /** µm. */
+  @property(number('arc-depth')) arcDepth: number | null = null;
+  /** `blade` or `laser`. */
+  @property({ attribute: 'arc-method' }) arcMethod: ArcMethod = DEFAULTS.arcMethod;
+  /** The surgeon's own flattening by all arcs together, D; overrides the model. */
+  @property(number('arc-flattening')) arcFlattening: number | null = null;
+  /** Thickness measured where the arc will lie, µm. */
+  @property(number('local-thickness')) localThickness: number | null = null;
+  /** Cylinder of a toric lens at the corneal plane, D. */
+  @property(number('lens-cylinder')) lensCylinder: number | null = null;
+  /** Meridian on which the lens is placed, i.e. which it flattens, degrees. */
+  @property(number('lens-meridian')) lensMeridian: number | null = null;
+  /** Lets nobody change the plan in any element of this case. */
+  @property({ type: Boolean, attribute: 'read-only', reflect: true }) readOnly = false;
+
+  /** @internal What the elements of this case work on. */
+  readonly model: CaseModel = new CaseModel(this);
+
+  /** Readings in dioptres whatever the unit says: the defaults, and what a plan or the user gave. The host's own setting ends that. */
+  private exact: Partial<Record<Reading, number>> = { flatK: DEFAULTS.flatK, steepK: DEFAULTS.steepK };
+  private stale = true;
+  private writing = false;
+
+  constructor() {
+    super();
+    new ContextProvider(this, { context: caseContext, initialValue: this.model });
+    this.addEventListener('keydown', (event) => this.onKeydown(event));
+  }
+
+  /** The whole plan as one object, readings in dioptres. Always the last good one. */
+  get plan(): CompletePlan {
+    return this.current().plan;
+  }
+
+  set plan(plan: EyePlan | null) {
+    this.show({ ...DEFAULTS, ...dropEmpty(plan ?? {}) });
+    this.stale = true;
+  }
+
+  /** What follows from the plan; current as soon as a property has been set. */
+  get outcome(): PlanOutcome {
+    return this.current().outcome;
+  }
+
+  /** What of the newest settings was refused, with field, value and limits; empty when all was accepted. */
+  get refusals(): readonly RefusedValue[] {
+    return this.current().refusals;
+  }
+
+  /** Takes the user's last change back. Fires no event. */
+  undo(): void {
+    this.current().undo();
+  }
+
+  /** Does again what `undo` took back. Fires no event. */
+  redo(): void {
+    this.current().redo();
+  }
+
+  /** Goes back to the measured eye with nothing planned. Fires no event. */
+  reset(): void {
+    this.plan = withoutPlan(this.plan);
+  }
+
+  override requestUpdate(name?: PropertyKey, oldValue?: unknown, options?: PropertyDeclaration): void {
+    // Lit calls this synchronously on every assignment, and once without a name before the fields exist.
+    if (name !== undefined && !this.writing) {
+      this.stale = true;
+      if (this.exact) delete this.exact[name as Reading];
+    }
+    super.requestUpdate(name, oldValue, options);
+  }
+
+  protected override render(): TemplateResult {
+    return html`<slot></slot>`;
+  }
+
+  protected override updated(): void {
+    this.current().notify();
+  }
+
+  /** @internal */
+  planMoved(type: 'input' | 'change' | null, source: string, from: Element | null): void {
+    this.show(this.model.plan);
+    this.requestUpdate();
+    if (type === null) return;
+    const Kind = type === 'input' ? AstigInputEvent : AstigChangeEvent;
+    // A view that names its case by `for` may lie outside of it; the case is told all the same.
+    const target = from && holds(this, from) ? from : this;
+    target.dispatchEvent(new Kind(this.model.plan, this.model.outcome, source));
+  }
+
+  /** @internal */
+  unitChosen(unit: KUnit): void {
+    const { plan } = this;
+    this.kUnit = unit;
+    this.show(plan);
+  }
+
+  /** The model, after everything that was set has been taken in. */
+  private current(): CaseModel {
+    const { model } = this;
+    model.readOnly = this.readOnly;
+    if (!this.stale) return model;
+    this.stale = false;
+    model.kUnit = this.kUnit === 'mm' ? 'mm' : 'D';
+    const { readings, refusals } = readingsInDioptres(this.kUnit, { flatK: this.reading('flatK'), steepK: this.reading('steepK') });
+    const settings = Object.fromEntries(FIELDS.map((field) => [field, this[field]]));
+    model.assign({ ...settings, ...readings }, refusals);
+    return model;
+  }
+
+  private reading(name: Reading): GivenReading {
+    const dioptres = this.exact[name];
+    return dioptres === undefined ? { value: this[name], exact: false } : { value: dioptres, exact: true };
+  }
+
+  /** Writes a plan into the properties. */
+  private show(plan: CompletePlan): void {
+    this.writing = true;
+    for (const field of FIELDS) {
+      if (field !== 'flatK' && field !== 'steepK') (this as Record<Field, unknown>)[field] = plan[field];
+    }
+    for (const name of ['flatK', 'steepK'] as const) {
+      this.exact[name] = plan[name];
+      this[name] = this.kUnit === 'mm' ? radiusOrAsIs(plan[name]) : plan[name];
+    }
+    this.writing = false;
+  }
+
+  private onKeydown(event: KeyboardEvent): void {
+    const key = event.key.toLowerCase();
+    if (!(event.ctrlKey || event.metaKey) || event.altKey || event.defaultPrevented) return;
+    const back = key === 'z' && !event.shiftKey;
+    const forth = (key === 'z' && event.shiftKey) || (key === 'y' && !event.shiftKey);
+    if (!back && !forth) return;
+    const model = this.current();
+    if (back ? !model.canUndo : !model.canRedo) return;
+    event.preventDefault();
+    if (back) model.undo('astig-case undo');
+    else model.redo('astig-case redo');
+  }
+}
+
+/** A radius to show; a power that is no cornea's is shown as it is, to be refused with its own number. */
+function radiusOrAsIs(dioptres: number): number {
+  try {
+    return radiusFromDioptres(dioptres);
+  } catch {
+    return dioptres;
+  }
+}
+
+/** Without the fields that say nothing, so that the defaults stand. */
+function dropEmpty(plan: EyePlan): Partial<CompletePlan> {
+  return Object.fromEntries(Object.entries(plan).filter(([, value]) => value !== null && value !== undefined));
+}

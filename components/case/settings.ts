@@ -1,0 +1,58 @@
+import type { ComplexAttributeConverter } from 'lit';
+import { KERATOMETRIC_CONSTANT, LIMITS, RefusedValue } from '../../core/index.js';
+import type { EyePlan } from '../../core/index.js';
+import type { KUnit } from '../internal/case-model.js';
+
+/** A plain decimal number; exponents and hexadecimals in an attribute are slips, not dioptres. */
+const DECIMAL = /^[+-]?(?:\d+(?:\.\d*)?|\.\d+)$/;
+
+/** Numbers in attributes. Nothing and `none` are none; what is no number is kept as it is, so that its refusal can quote it. */
+export const numberConverter: ComplexAttributeConverter<number | null> = {
+  fromAttribute(text) {
+    const trimmed = text?.trim() ?? '';
+    if (trimmed === '' || trimmed === 'none') return null;
+    return DECIMAL.test(trimmed) ? Number(trimmed) : (text as unknown as number);
+  },
+  toAttribute: (value) => (value === null ? null : String(value)),
+};
+
+type Reading = 'flatK' | 'steepK';
+
+/** A reading as it was set, and whether it is in dioptres whatever the unit says. */
+export interface GivenReading {
+  value: number | null;
+  exact: boolean;
+}
+
+/** Shortest and longest radius that a plan accepts, mm. */
+export const RADIUS_LIMITS = {
+  min: KERATOMETRIC_CONSTANT / LIMITS.steepK.max,
+  max: KERATOMETRIC_CONSTANT / LIMITS.flatK.min,
+};
+
+/** Both readings in dioptres, and what of them is refused in the unit in which it was given. */
+export function readingsInDioptres(
+  unit: KUnit,
+  given: Record<Reading, GivenReading>,
+): { readings: Pick<EyePlan, Reading>; refusals: RefusedValue[] } {
+  const refusals: RefusedValue[] = [];
+  if (unit !== 'D' && unit !== 'mm') refusals.push(new RefusedValue('kUnit', unit, 'D, mm'));
+  const convert = (field: Reading): number | null => {
+    const { value, exact } = given[field];
+    if (unit !== 'mm' || exact || value === null || value === undefined) return value;
+    const { min, max } = RADIUS_LIMITS;
+    if (typeof value === 'number' && value >= min && value <= max) return KERATOMETRIC_CONSTANT / value;
+    refusals.push(new RefusedValue(field, value, `${min.toFixed(2)} to ${max.toFixed(2)} mm`));
+    return null;
+  };
+  const readings = { flatK: convert('flatK'), steepK: convert('steepK') };
+  if (unit === 'mm' && refusals.length === 0 && longer(given)) {
+    const limits = `at most ${given.flatK.value} mm, for the steep radius must not be longer than the flat one`;
+    refusals.push(new RefusedValue('steepK', given.steepK.value, limits));
+  }
+  return { readings, refusals };
+}
+
+function longer({ flatK, steepK }: Record<Reading, GivenReading>): boolean {
+  return !flatK.exact && !steepK.exact && (steepK.value ?? 0) > (flatK.value ?? Infinity);
+}

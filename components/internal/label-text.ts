@@ -1,0 +1,9 @@
+import { svg } from 'lit';
+import type { SVGTemplateResult } from 'lit';
+import { px } from './geometry.js';
+import type { Label } from './layout.js';
+
+/** A label of a drawing. Without a class it is a figure, centred on its point; with one it stands on its base line. */
+export function labelText({ x, y, text, anchor }: Label, className = ''): SVGTemplateResult {
+  return svg`<text class=${className} x=${px(x)} y=${px(y)} text-anchor=${anchor} dy=${className === '' ? '0.35em' : '0'}>${text}</text>`;
+}

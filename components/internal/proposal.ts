@@ -1,0 +1,47 @@
+import { FIELDS, RefusedValue, completePlan } from '../../core/index.js';
+import type { CompletePlan, EyePlan } from '../../core/index.js';
+
+/** Fields of which each can be what is wrong with the other. */
+const PARTNER: Partial<Record<string, keyof CompletePlan>> = {
+  flatK: 'steepK',
+  steepK: 'flatK',
+  arcSite: 'arcCount',
+  lensMeridian: 'lensCylinder',
+};
+
+export interface Proposal {
+  /** The plan with all of `patch` that could be accepted. */
+  plan: CompletePlan;
+  /** What could not, in the order in which it was found. */
+  refusals: RefusedValue[];
+}
+
+/** As much of `patch` as can be accepted on top of a good plan; each field that cannot is reported, under its own name. */
+export function propose(good: CompletePlan, patch: EyePlan): Proposal {
+  const remaining: EyePlan = { ...patch };
+  const refusals: RefusedValue[] = [];
+  for (let attempt = 0; attempt <= FIELDS.length; attempt += 1) {
+    try {
+      return { plan: completePlan({ ...good, ...remaining }), refusals };
+    } catch (error) {
+      if (!(error instanceof RefusedValue)) throw error;
+      const field = error.field as keyof CompletePlan;
+      const culprit = field in remaining ? field : PARTNER[field];
+      if (!culprit || !(culprit in remaining)) break;
+      refusals.push(culprit === field ? error : new RefusedValue(culprit, remaining[culprit], reversed(culprit, error)));
+      delete remaining[culprit];
+    }
+  }
+  return { plan: good, refusals };
+}
+
+/** Whether two plans say the same. */
+export function samePlan(a: CompletePlan, b: CompletePlan): boolean {
+  return FIELDS.every((field) => Object.is(a[field], b[field]));
+}
+
+/** The limits of the other field, when it was not the one that was typed. */
+function reversed(culprit: keyof CompletePlan, error: RefusedValue): string {
+  if (culprit === 'flatK') return `at most steepK (${String(error.value)} D)`;
+  return `only together with ${error.field} (${error.limits})`;
+}

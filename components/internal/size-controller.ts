@@ -1,0 +1,62 @@
+import type { ReactiveController, ReactiveControllerHost } from 'lit';
+
+/** Size that is assumed until the element has been measured, CSS px. */
+const ASSUMED = { width: 360, font: 16, family: 'sans-serif' };
+
+/** Changes below this, in CSS px, are rounding. */
+const LEAST_CHANGE = 0.5;
+
+/**
+ * Width of a drawing and size of its text in CSS px, so that one user unit of the drawing is one CSS px whatever the
+ * host page does. Watches the element with the class `plate` and, inside it, `probe`, which is one em wide.
+ */
+export class SizeController implements ReactiveController {
+  width = ASSUMED.width;
+  font = ASSUMED.font;
+  family = ASSUMED.family;
+  private observer: ResizeObserver | null = null;
+  private watched: Element | null = null;
+
+  constructor(private readonly host: ReactiveControllerHost & HTMLElement) {
+    host.addController(this);
+  }
+
+  hostUpdated(): void {
+    const plate = this.host.shadowRoot?.querySelector('.plate') ?? null;
+    if (plate === this.watched) return;
+    this.hostDisconnected();
+    if (!plate) return;
+    this.watched = plate;
+    this.observer = new ResizeObserver(() => this.measure());
+    this.observer.observe(plate);
+    const probe = plate.querySelector('.probe');
+    if (probe) this.observer.observe(probe);
+    this.measure();
+  }
+
+  hostConnected(): void {
+    if (this.host.shadowRoot) this.host.requestUpdate();
+  }
+
+  hostDisconnected(): void {
+    this.observer?.disconnect();
+    this.observer = null;
+    this.watched = null;
+  }
+
+  private measure(): void {
+    const drawing = this.watched?.querySelector('svg');
+    if (!drawing) return;
+    const width = drawing.clientWidth;
+    // A hidden drawing keeps the size that it had.
+    if (width < 1) return;
+    const style = getComputedStyle(this.host);
+    const font = Number.parseFloat(style.fontSize) || ASSUMED.font;
+    const unchanged = Math.abs(width - this.width) < LEAST_CHANGE && Math.abs(font - this.font) < LEAST_CHANGE;
+    if (unchanged && style.fontFamily === this.family) return;
+    this.width = width;
+    this.font = font;
+    this.family = style.fontFamily;
+    this.host.requestUpdate();
+  }
+}

@@ -1,0 +1,30 @@
+import { LitElement } from 'lit';
+import type { PropertyValues } from 'lit';
+import { property } from 'lit/decorators.js';
+import { CaseController } from './case-controller.js';
+import type { CaseModel } from './case-model.js';
+
+/** What every element that shows a case has in common. */
+export abstract class AstigView extends LitElement {
+  /** Id of the `<astig-case>` to show, in the same tree. Without it the nearest one around the element is shown. */
+  @property() for = '';
+
+  /** Shows the case but lets nobody change it here. */
+  @property({ type: Boolean, attribute: 'read-only', reflect: true }) readOnly = false;
+
+  private readonly caseController = new CaseController(this);
+
+  /** The case that is shown, if there is one. */
+  protected get model(): CaseModel | null {
+    return this.caseController.model;
+  }
+
+  /** Whether the user may change the plan here. */
+  protected get editable(): boolean {
+    return this.model !== null && !this.readOnly && !this.model.readOnly;
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('for') && this.hasUpdated) this.caseController.find();
+  }
+}
