@@ -1,0 +1,77 @@
+import { nothing, svg } from 'lit';
+import type { SVGTemplateResult } from 'lit';
+import { turn } from '../../core/index.js';
+import type { CompletePlan, PlanOutcome } from '../../core/index.js';
+import { REACH } from '../internal/drag-controller.js';
+import { px } from '../internal/geometry.js';
+import { TITLE } from '../internal/layout.js';
+import { RADII } from './cornea.layout.js';
+import type { CorneaLayout } from './cornea.layout.js';
+import { labelText as text } from '../internal/label-text.js';
+import { LEAST_DRAWN, REMAINING_REACH, arcShapes, bowTie, incisionShape, meridianLine } from './cornea.parts.js';
+import type { Handle } from './cornea.parts.js';
+
+/** The handle of the incision hides a clock hour that is nearer than this, degrees. */
+const HIDES_CLOCK = 11;
+
+/** Everything but the handles, from the back to the front. */
+export function drawCornea(plan: CompletePlan, outcome: PlanOutcome, layout: CorneaLayout): SVGTemplateResult {
+  return svg`${background(layout)} ${dial(plan, layout)}
+    ${before(outcome, layout)}
+    ${surgery(plan, layout)}
+    ${remaining(outcome, layout)}`;
+}
+
+function background({ scale, irisPath }: CorneaLayout): SVGTemplateResult {
+  return svg`<circle class="sclera" r=${px(RADII.ring * scale)}></circle>
+    <circle part="limbus" r=${px(RADII.limbus * scale)}></circle>
+    <path class="iris" d=${irisPath}></path>
+    <circle class="pupil" r=${px(RADII.pupil * scale)}></circle>`;
+}
+
+function dial(plan: CompletePlan, layout: CorneaLayout): SVGTemplateResult {
+  const { incisionSite } = plan;
+  const shown = layout.clock.filter(({ site }) => incisionSite === null || Math.abs(turn(site, incisionSite)) > HIDES_CLOCK);
+  return svg`<g part="ring">
+      <path class="tick" d=${layout.tickPath}></path>
+      <path class="long-tick" d=${layout.longTickPath}></path>
+      ${layout.degrees.map((label) => text(label))}
+    </g>
+    <g class="clock">${shown.map((label) => text(label))}</g>
+    ${layout.words.map((label) => text(label, 'side'))} <g font-size=${TITLE * layout.size}>${text(layout.title, 'title')}</g>`;
+}
+
+function before({ before: astigmatism }: PlanOutcome, layout: CorneaLayout): SVGTemplateResult | typeof nothing {
+  if (astigmatism.magnitude < LEAST_DRAWN) return nothing;
+  const steep = meridianLine(astigmatism.meridian, layout);
+  const flat = meridianLine(astigmatism.meridian + 90, layout);
+  return svg`<line part="flat-before" x1=${px(flat.x1)} y1=${px(flat.y1)} x2=${px(flat.x2)} y2=${px(flat.y2)}></line>
+    <line part="steep-before" class="before" x1=${px(steep.x1)} y1=${px(steep.y1)} x2=${px(steep.x2)} y2=${px(steep.y2)}></line>
+    <path class="before petals" d=${bowTie(astigmatism, layout)}></path>`;
+}
+
+function surgery(plan: CompletePlan, layout: CorneaLayout): SVGTemplateResult {
+  const incision = plan.incisionSite === null ? null : incisionShape(plan.incisionSite, plan.incisionWidth, layout);
+  const axis = plan.lensCylinder && plan.lensMeridian !== null ? meridianLine(plan.lensMeridian, layout, RADII.iris * 0.78) : null;
+  return svg`${incision && svg`<g part="incision"><path class="tunnel" d=${incision.tunnel}></path><path class="entry" d=${incision.entry}></path></g>`}
+    ${arcShapes(plan, layout).map((shape) => svg`<path part="arc" d=${shape}></path>`)}
+    ${axis && svg`<line part="lens-axis" x1=${px(axis.x1)} y1=${px(axis.y1)} x2=${px(axis.x2)} y2=${px(axis.y2)}></line>`}`;
+}
+
+function remaining({ after }: PlanOutcome, layout: CorneaLayout): SVGTemplateResult {
+  if (after.magnitude < LEAST_DRAWN) return svg`<circle class="remaining-petals" r="3"></circle>`;
+  const steep = meridianLine(after.meridian, layout, REMAINING_REACH);
+  return svg`<line part="steep-after" x1=${px(steep.x1)} y1=${px(steep.y1)} x2=${px(steep.x2)} y2=${px(steep.y2)}></line>
+    <path class="remaining-petals" d=${bowTie(after, layout)}></path>`;
+}
+
+/** A knob with two chevrons along the way it can go, on a hit area of 44 px. */
+export function drawHandle({ name, x, y, facing }: Handle, focused: boolean): SVGTemplateResult {
+  const small = name === 'arc-end';
+  return svg`<g transform="translate(${px(x)} ${px(y)}) rotate(${px(-facing)})">
+    <circle class="hit" r=${REACH}></circle>
+    ${focused ? svg`<circle class="focus" r="15"></circle>` : nothing}
+    ${small ? svg`<rect class="knob" x="-6" y="-6" width="12" height="12" rx="2"></rect>` : svg`<circle class="knob" r="10"></circle>`}
+    <path class="grip" d=${small ? 'M-2.5 -1.5 0 -4 2.5 -1.5 M-2.5 1.5 0 4 2.5 1.5' : 'M-3.5 -2.5 0 -6 3.5 -2.5 M-3.5 2.5 0 6 3.5 2.5'}></path>
+  </g>`;
+}

@@ -1,0 +1,137 @@
+import { css } from 'lit';
+
+export const corneaStyles = css`
+  .side {
+    fill: var(--_ink);
+  }
+  .sclera {
+    fill: var(--_sclera);
+    stroke: var(--_line);
+  }
+  [part='limbus'] {
+    fill: var(--_cornea);
+    stroke: var(--_quiet);
+    stroke-width: 1.25;
+  }
+  .iris {
+    stroke: var(--_line);
+    stroke-width: 0.75;
+    opacity: 0.7;
+  }
+  .pupil {
+    fill: var(--_pupil);
+  }
+  .tick {
+    stroke: var(--_line);
+  }
+  .long-tick {
+    stroke: var(--_quiet);
+    stroke-width: 1.5;
+  }
+  .clock text {
+    opacity: 0.8;
+  }
+  .before {
+    fill: none;
+    stroke: var(--_before);
+    stroke-width: 2;
+    stroke-dasharray: 6 4;
+  }
+  [part='flat-before'] {
+    stroke: var(--_before);
+    stroke-width: 1.25;
+    stroke-dasharray: 1 5;
+    stroke-linecap: round;
+  }
+  .remaining-petals {
+    fill: var(--_remaining);
+    fill-opacity: 0.75;
+    stroke: var(--_remaining);
+    stroke-width: 1.5;
+  }
+  [part='steep-after'],
+  .after-line {
+    stroke: var(--_remaining);
+    stroke-width: 1.5;
+  }
+  .entry {
+    fill: none;
+    stroke: var(--_incision);
+    stroke-width: 6;
+  }
+  .tunnel {
+    fill: var(--_incision);
+    fill-opacity: 0.15;
+    stroke: var(--_incision);
+    stroke-dasharray: 3 2;
+  }
+  [part='arc'],
+  .arc-line {
+    fill: none;
+    stroke: var(--_arcs);
+    stroke-width: 5;
+  }
+  [part='lens-axis'],
+  .lens-line {
+    stroke: var(--_lens);
+    stroke-width: 2.5;
+    stroke-dasharray: 12 3 2 3;
+  }
+  .hit {
+    fill: transparent;
+  }
+  .handle {
+    /* Chromium ignores touch-action on an inline child of a drawing. */
+    display: block;
+    touch-action: none;
+    cursor: grab;
+    --_role: var(--_incision);
+  }
+  .handle:active,
+  .handle.held {
+    cursor: grabbing;
+  }
+  [part='arc-handle'],
+  [part='arc-end-handle'] {
+    --_role: var(--_arcs);
+  }
+  [part='lens-handle'] {
+    --_role: var(--_lens);
+  }
+  .knob {
+    fill: var(--_ground);
+    stroke: var(--_role);
+    stroke-width: 2.5;
+  }
+  .grip {
+    fill: none;
+    stroke: var(--_role);
+    stroke-width: 1.75;
+    stroke-linecap: round;
+    stroke-linejoin: round;
+  }
+  .handle:hover .knob,
+  .held .knob {
+    fill: var(--_role);
+  }
+  .handle:hover .grip,
+  .held .grip {
+    stroke: var(--_ground);
+  }
+  .focus {
+    fill: none;
+    stroke: var(--_focus);
+    stroke-width: 3;
+  }
+  @media (forced-colors: active) {
+    .iris {
+      display: none;
+    }
+  }
+  @media print {
+    .handle,
+    .hint {
+      display: none;
+    }
+  }
+`;

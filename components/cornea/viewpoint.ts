@@ -1,0 +1,22 @@
+import { temporalSite } from '../../core/index.js';
+import type { EyeSide } from '../../core/index.js';
+
+/** From where the eye is seen: facing the patient, from above the head, or from the temporal side. */
+export type Viewpoint = 'facing' | 'above' | 'temporal';
+
+export const VIEWPOINTS: readonly Viewpoint[] = ['facing', 'above', 'temporal'];
+
+/**
+ * How far the drawing is turned, degrees counter-clockwise. A surgeon at the head sees the eye upside down; one at the
+ * side has the temporal limbus nearest, at the bottom. The view is never mirrored.
+ */
+export function viewpointTurn(viewpoint: Viewpoint, eye: EyeSide): number {
+  if (viewpoint === 'above') return 180;
+  return viewpoint === 'temporal' ? 270 - temporalSite(eye) : 0;
+}
+
+export const VIEWPOINT_NAME: Record<Viewpoint, string> = {
+  facing: 'seen from the front',
+  above: 'seen by the surgeon at the head, upside down',
+  temporal: 'seen by the surgeon at the temporal side',
+};

@@ -1,0 +1,5 @@
+// Registers every element of the library.
+import './case/define.js';
+import './cornea/define.js';
+import './summary/define.js';
+import './vectors/define.js';

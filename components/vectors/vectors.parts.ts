@@ -1,0 +1,78 @@
+import { ticks } from 'd3-array';
+import { path } from 'd3-path';
+import { fromVector, toVector } from '../../core/index.js';
+import type { Astigmatism, PlanOutcome, StepSource, Vector } from '../../core/index.js';
+import type { Point } from '../internal/geometry.js';
+
+/** What a vector of the diagram stands for. */
+export type VectorSource = 'before' | StepSource | 'residual';
+
+/** One arrow: from where to where in dioptres, and what it is as an astigmatism. */
+export interface Arrow {
+  source: VectorSource;
+  from: Vector;
+  to: Vector;
+  meaning: Astigmatism;
+}
+
+/** Radii that the diagram can have, D. Few, so that the scale stays while something is dragged. */
+const RADII = [0.5, 1, 1.5, 2, 3, 4, 6, 8, 12, 16, 24, 32, 64];
+
+/** Room beyond the longest vector. */
+const MARGIN = 1.08;
+
+/** The diagram shrinks only when that gains more than this, so that it does not flicker at a border. */
+const KEEP = 0.8;
+
+/** Shorter arrows, in dioptres, are not drawn. */
+export const LEAST_DRAWN = 0.005;
+
+/** Size of an arrow head, px. */
+const HEAD = { length: 10, half: 4 } as const;
+
+/** All arrows, head to tail, and from the origin what is left. */
+export function arrowsOf(outcome: PlanOutcome): Arrow[] {
+  const origin = { x: 0, y: 0 };
+  let tip = toVector(outcome.before);
+  const arrows: Arrow[] = [{ source: 'before', from: origin, to: tip, meaning: outcome.before }];
+  for (const { source, vector } of outcome.steps) {
+    const to = { x: tip.x + vector.x, y: tip.y + vector.y };
+    arrows.push({ source, from: tip, to, meaning: fromVector(vector) });
+    tip = to;
+  }
+  arrows.push({ source: 'residual', from: origin, to: toVector(outcome.after), meaning: outcome.after });
+  return arrows.filter(({ meaning }) => meaning.magnitude >= LEAST_DRAWN);
+}
+
+/** Radius of the diagram, D: the next one that holds everything, or the present one while that serves. */
+export function diagramRadius(arrows: readonly Arrow[], present: number | null): number {
+  const extent = MARGIN * Math.max(0, ...arrows.map(({ to }) => Math.hypot(to.x, to.y)));
+  const fitting = RADII.find((radius) => radius >= extent) ?? extent;
+  if (present === null || fitting >= present) return fitting;
+  return extent <= fitting * KEEP ? fitting : present;
+}
+
+/** Magnitudes at which a ring is drawn, D, without the centre. */
+export function ringSteps(radius: number): number[] {
+  return ticks(0, radius, 3).filter((value) => value > 0 && value < radius * 0.995);
+}
+
+/** A point of the double-angle plane in the drawing: y upwards becomes y downwards. */
+export function toPoint({ x, y }: Vector, scale: number): Point {
+  return { x: x * scale, y: -y * scale };
+}
+
+/** Shaft up to the head, and the head, whose tip is exactly where the vector ends. */
+export function arrowShape(from: Point, to: Point): { shaft: { x2: number; y2: number }; head: string } {
+  const length = Math.hypot(to.x - from.x, to.y - from.y) || 1;
+  const size = Math.min(1, (0.6 * length) / HEAD.length);
+  const along = { x: (to.x - from.x) / length, y: (to.y - from.y) / length };
+  const base = { x: to.x - along.x * HEAD.length * size, y: to.y - along.y * HEAD.length * size };
+  const half = HEAD.half * size;
+  const head = path();
+  head.moveTo(to.x, to.y);
+  head.lineTo(base.x - along.y * half, base.y + along.x * half);
+  head.lineTo(base.x + along.y * half, base.y - along.x * half);
+  head.closePath();
+  return { shaft: { x2: base.x, y2: base.y }, head: head.toString() };
+}

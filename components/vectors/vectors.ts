@@ -1,0 +1,134 @@
+import { html, svg } from 'lit';
+import type { SVGTemplateResult, TemplateResult } from 'lit';
+import { state } from 'lit/decorators.js';
+import { drawingStyles } from '../internal/drawing-styles.js';
+import { decimal } from '../internal/format.js';
+import { px } from '../internal/geometry.js';
+import type { Point } from '../internal/geometry.js';
+import { labelText } from '../internal/label-text.js';
+import { SizeController } from '../internal/size-controller.js';
+import { tokens } from '../internal/tokens.js';
+import { Tween } from '../internal/tween.js';
+import { AstigView } from '../internal/view.js';
+import { NO_CASE } from '../internal/words.js';
+import { layoutVectors, placeVectorLabels } from './vectors.layout.js';
+import type { VectorsLayout } from './vectors.layout.js';
+import { arrowShape, arrowsOf, diagramRadius, ringSteps, toPoint } from './vectors.parts.js';
+import type { Arrow, VectorSource } from './vectors.parts.js';
+import { vectorsStyles } from './vectors.styles.js';
+import { CAPTION, arrowFigures, arrowName, arrowSentence, describeVectors } from './vectors.words.js';
+
+/**
+ * Double-angle diagram: the astigmatism before, what the back surface and each step add, head to tail, and what is left.
+ * Real meridians stand round the rim; hovering or focusing an arrow names it and its figures.
+ *
+ * @tagname astig-vectors
+ * @csspart ring - a circle of equal dioptres
+ * @csspart vector - an arrow; `data-source` says which
+ * @csspart residual - the arrow of what is expected to be left
+ * @cssprop [--astig-size=34rem] - greatest width of the drawing
+ */
+export class AstigVectors extends AstigView {
+  static override styles = [tokens, drawingStyles, vectorsStyles];
+
+  /** The arrow that is pointed at or has the focus. */
+  @state() private named: VectorSource | null = null;
+
+  private readonly size = new SizeController(this);
+  private readonly radius = new Tween(this);
+  private known: { key: string; layout: VectorsLayout } | null = null;
+
+  protected override render(): TemplateResult {
+    const { model } = this;
+    if (!model) return html`<p class="quiet">${NO_CASE}</p>`;
+    const { plan, outcome } = model;
+    const arrows = arrowsOf(outcome);
+    const layout = this.layout();
+    const { half, halfHeight } = layout;
+    return html`<figure class="plate" role="group" aria-label="Vector diagram">
+      <span class="probe"></span>
+      <svg role="group" font-size=${layout.font.small} aria-label=${describeVectors(plan, outcome, arrows)} viewBox="${-half} ${-halfHeight} ${2 * half} ${2 * halfHeight}">
+        ${this.diagram(arrows, layout, plan.arcCount)}
+      </svg>
+      ${this.key(arrows, plan.arcCount)}
+      <figcaption class="quiet readout">${this.caption(arrows, plan.arcCount)}</figcaption>
+    </figure>`;
+  }
+
+  private diagram(arrows: readonly Arrow[], layout: VectorsLayout, arcCount: number): SVGTemplateResult {
+    const dioptres = this.radius.towards(diagramRadius(arrows, this.radius.goal));
+    const scale = layout.radius / dioptres;
+    const steps = ringSteps(dioptres);
+    const rings = steps.map((value) => ({ id: `ring ${value}`, text: `${decimal(value, value % 1 === 0 ? 0 : value % 0.5 === 0 ? 1 : 2)} D`, value }));
+    const names = new Map(arrows.map(({ source }) => [source as string, arrowName(source, arcCount)]));
+    const places = placeVectorLabels(layout, arrows, names, scale, rings);
+    return svg`${grid(layout, steps, scale)}
+      ${arrows.map((arrow) => this.arrow(arrow, scale, arcCount))}
+      <circle class="origin" r="3"></circle>
+      <g class="rings" aria-hidden="true">${rings.map(({ id, text }) => placed(places.get(id), text))}</g>
+      <g aria-hidden="true">${arrows.map(({ source }) => placed(places.get(source), names.get(source)!, 'name'))}</g>`;
+  }
+
+  private arrow(arrow: Arrow, scale: number, arcCount: number): SVGTemplateResult {
+    const { source } = arrow;
+    const from = toPoint(arrow.from, scale);
+    const to = toPoint(arrow.to, scale);
+    const { shaft, head } = arrowShape(from, to);
+    const [x1, y1] = [px(from.x), px(from.y)];
+    return svg`<g
+      class="vector ${source}"
+      part=${source === 'residual' ? 'residual' : 'vector'}
+      data-source=${source}
+      role="img"
+      tabindex="0"
+      aria-label=${arrowSentence(arrow, arcCount)}
+      @pointerenter=${() => (this.named = source)}
+      @pointerleave=${() => (this.named = null)}
+      @focus=${() => (this.named = source)}
+      @blur=${() => (this.named = null)}
+    >
+      <line class="grab" x1=${x1} y1=${y1} x2=${px(to.x)} y2=${px(to.y)}></line>
+      ${source === 'before' ? svg`<line class="band" x1=${x1} y1=${y1} x2=${px(to.x)} y2=${px(to.y)}></line>` : null}
+      <line class="halo" x1=${x1} y1=${y1} x2=${px(to.x)} y2=${px(to.y)}></line>
+      <line class="shaft" x1=${x1} y1=${y1} x2=${px(shaft.x2)} y2=${px(shaft.y2)}></line>
+      <path class="head" d=${head}></path>
+    </g>`;
+  }
+
+  private key(arrows: readonly Arrow[], arcCount: number): TemplateResult {
+    return html`<ul class="key" aria-hidden="true">
+      ${arrows.map(
+        ({ source, meaning }) => html`<li>
+          <svg viewBox="0 0 28 12" class="vector ${source}"><line class="shaft" x1="0" y1="6" x2="20" y2="6"></line><path class="head" d="M28 6 19 2v8z"></path></svg>
+          <span>${arrowFigures({ source, meaning }, arcCount)}</span>
+        </li>`,
+      )}
+    </ul>`;
+  }
+
+  private caption(arrows: readonly Arrow[], arcCount: number): string {
+    const arrow = arrows.find(({ source }) => source === this.named);
+    return arrow ? arrowSentence(arrow, arcCount) : CAPTION;
+  }
+
+  private layout(): VectorsLayout {
+    const { width, font, family } = this.size;
+    const key = `${width} ${font} ${family}`;
+    if (this.known?.key !== key) this.known = { key, layout: layoutVectors({ width, font, family }) };
+    return this.known.layout;
+  }
+}
+
+function grid({ radius, rim, words }: VectorsLayout, steps: readonly number[], scale: number): SVGTemplateResult {
+  return svg`<line class="axis" x1=${-radius} x2=${radius}></line>
+    <line class="axis" y1=${-radius} y2=${radius}></line>
+    ${steps.map((value) => svg`<circle part="ring" r=${px(value * scale)}></circle>`)}
+    <circle part="ring" r=${px(radius)}></circle>
+    <g class="rim" aria-hidden="true">${rim.map((label) => labelText(label))}</g>
+    <g aria-hidden="true">${words.map((label) => labelText(label, 'side'))}</g>`;
+}
+
+function placed(centre: Point | undefined, text: string, className = ''): SVGTemplateResult | null {
+  if (!centre) return null;
+  return svg`<text class=${className} x=${px(centre.x)} y=${px(centre.y)} text-anchor="middle" dy="0.35em">${text}</text>`;
+}
