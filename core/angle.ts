@@ -92,8 +92,9 @@ export function ruleOf(a: Pick<Astigmatism, 'meridian'>): Rule {
   return meridianDistance(a.meridian, 180) <= 30 ? 'against' : 'oblique';
 }
 
-/** Mathematical modulo: the result has the sign of the divisor. A remainder that rounds up to the divisor becomes 0. */
+/** Mathematical modulo: never negative. What is in range comes back untouched; what rounds up to the divisor is 0. */
 function modulo(value: number, divisor: number): number {
-  const remainder = ((value % divisor) + divisor) % divisor;
-  return remainder >= divisor ? 0 : remainder + 0;
+  const remainder = value % divisor;
+  const positive = remainder < 0 ? remainder + divisor : remainder + 0;
+  return positive >= divisor ? 0 : positive;
 }

@@ -83,9 +83,9 @@ function* cautionsOnResult(plan: CompletePlan, { before, total, after, afterInte
   if (plan.backSurface === 'omitted' && before.magnitude > noticeable.value) {
     const rule = ruleOf(before);
     if (rule === 'with') {
-      yield caution('back-surface-omitted', 'think', 'savini2015', 'The back of the cornea is left out. In an eye that is steep near 90° this tends to over-correct.');
+      yield caution('back-surface-omitted', 'think', 'savini2015', 'The back of the cornea is not taken into account. In an eye that is steep near 90° this tends to over-correct.');
     } else if (rule === 'against') {
-      yield caution('back-surface-omitted', 'note', 'savini2015', 'The back of the cornea is left out. In an eye that is steep near 180° this tends to under-correct.');
+      yield caution('back-surface-omitted', 'note', 'savini2015', 'The back of the cornea is not taken into account. In an eye that is steep near 180° this tends to under-correct.');
     }
   }
   if (!surgery) return;

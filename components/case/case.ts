@@ -92,6 +92,7 @@ export class AstigCase extends LitElement implements CaseOwner {
     super();
     new ContextProvider(this, { context: caseContext, initialValue: this.model });
     this.addEventListener('keydown', (event) => this.onKeydown(event));
+    this.takeEarlyPlan();
   }
 
   /** The whole plan as one object, readings in dioptres. Always the last good one. */
@@ -162,6 +163,14 @@ export class AstigCase extends LitElement implements CaseOwner {
     const { plan } = this;
     this.kUnit = unit;
     this.show(plan);
+  }
+
+  /** A plan that was set before the tag was defined hides the accessor; Lit does this for its own properties only. */
+  private takeEarlyPlan(): void {
+    if (!Object.hasOwn(this, 'plan')) return;
+    const { plan } = this;
+    delete (this as { plan?: unknown }).plan;
+    this.plan = plan;
   }
 
   /** The model, after everything that was set has been taken in. */

@@ -1,5 +1,5 @@
 import { html, nothing, svg } from 'lit';
-import type { SVGTemplateResult, TemplateResult } from 'lit';
+import type { PropertyValues, SVGTemplateResult, TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import { ref, createRef } from 'lit/directives/ref.js';
 import { classMap } from 'lit/directives/class-map.js';
@@ -8,7 +8,7 @@ import { DragController } from '../internal/drag-controller.js';
 import type { DragTarget } from '../internal/drag-controller.js';
 import { direction } from '../internal/geometry.js';
 import type { Point } from '../internal/geometry.js';
-import { keyStep } from '../internal/key-step.js';
+import { keyStep, movesNativeSlider } from '../internal/key-step.js';
 import { SizeController } from '../internal/size-controller.js';
 import { tokens } from '../internal/tokens.js';
 import { AstigView } from '../internal/view.js';
@@ -27,6 +27,9 @@ import { VIEWPOINTS, VIEWPOINT_NAME, viewpointTurn } from './viewpoint.js';
 import type { Viewpoint } from './viewpoint.js';
 
 const TAG = 'astig-cornea';
+
+/** In the order of the operation, whatever lies in front in the drawing. */
+const TAB_ORDER: readonly HandleName[] = ['incision', 'arc', 'arc-end', 'lens'];
 
 /** What is being dragged: how far the pointer took hold from the handle's own direction, and where it last was, when. */
 interface Grip {
@@ -118,6 +121,11 @@ export class AstigCornea extends AstigView implements DragTarget<Handle> {
     this.focused = null;
   }
 
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    super.willUpdate(changed);
+    if (this.focused && !(this.editable && this.handles().some(({ name }) => name === this.focused))) this.focused = null;
+  }
+
   protected override render(): TemplateResult {
     const { model } = this;
     if (!model) return html`<p class="quiet">${NO_CASE}</p>`;
@@ -154,8 +162,7 @@ export class AstigCornea extends AstigView implements DragTarget<Handle> {
   /** One slider for each degree of freedom: what the keyboard and assistive technology work on. */
   private controls(handles: readonly Handle[]): TemplateResult[] {
     const { plan } = this.model!;
-    const names = [...new Set(handles.map(({ name }) => name))].reverse();
-    return names.map((name) => {
+    return TAB_ORDER.filter((name) => handles.some((handle) => handle.name === name)).map((name) => {
       const { value, min, max } = steppable(name, plan);
       return html`<input
         type="range"
@@ -182,7 +189,11 @@ export class AstigCornea extends AstigView implements DragTarget<Handle> {
       model.cancel();
     } else {
       const value = keyStep(event, steppable(name, model.plan));
-      if (value === null) return;
+      if (value === null) {
+        // A shortcut of the page or the browser shall reach it, but not turn the eye on its way.
+        if (movesNativeSlider(event.key)) event.preventDefault();
+        return;
+      }
       model.move(patchOf(name, value), this.source(name), this);
     }
     // Neither the native slider nor a slide deck around it shall act on the same key.

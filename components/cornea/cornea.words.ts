@@ -53,8 +53,8 @@ export function describe(plan: CompletePlan, outcome: PlanOutcome, viewpoint: Vi
   }
   parts.push(
     after.magnitude < LEAST_DRAWN
-      ? 'Hardly anything is expected to be left.'
-      : `Expected to be left: ${after.magnitude.toFixed(2)} dioptres, steep along ${spokenMeridian(after.meridian)}.`,
+      ? 'Hardly anything is expected to remain.'
+      : `Expected to remain: ${after.magnitude.toFixed(2)} dioptres, steep along ${spokenMeridian(after.meridian)}.`,
   );
   return parts.join(' ');
 }

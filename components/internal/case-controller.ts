@@ -31,6 +31,7 @@ export class CaseController implements ReactiveController {
   }
 
   hostDisconnected(): void {
+    this.model?.abandon(this.host);
     this.take(null);
     this.stopWatching();
   }

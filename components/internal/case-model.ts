@@ -30,7 +30,7 @@ export class CaseModel {
 
   private listeners = new Set<() => void>();
   /** The plan before the movement that is under way, and the fields that it has touched. */
-  private draft: { before: CompletePlan; touched: Set<keyof CompletePlan> } | null = null;
+  private draft: { before: CompletePlan; touched: Set<keyof CompletePlan>; by: Element | null } | null = null;
   private past: CompletePlan[] = [];
   private future: CompletePlan[] = [];
 
@@ -77,7 +77,7 @@ export class CaseModel {
     if (this.locked) return [];
     const { plan, refusals } = propose(this.plan, patch);
     if (samePlan(plan, this.plan)) return refusals;
-    this.draft ??= { before: this.plan, touched: new Set() };
+    this.draft ??= { before: this.plan, touched: new Set(), by: from };
     for (const field of Object.keys(patch) as (keyof CompletePlan)[]) this.draft.touched.add(field);
     this.take(plan);
     this.owner.planMoved('input', source, from);
@@ -106,6 +106,11 @@ export class CaseModel {
     const old = Object.fromEntries([...draft.touched].map((field) => [field, draft.before[field]]));
     this.take(propose(this.plan, old).plan);
     this.owner.planMoved(null, '', null);
+  }
+
+  /** The same, if it was this view that moved something and now goes away. */
+  abandon(view: Element): void {
+    if (this.draft?.by === view) this.cancel();
   }
 
   /** Replaces parts of the plan in one go, as one step that can be taken back. */

@@ -30,9 +30,10 @@ export const drawingStyles = css`
     fill: var(--_ink);
     font-weight: 600;
   }
+  /* A cell for each line: a word that grows while something is dragged must not move what is below. */
   .key {
-    display: flex;
-    flex-wrap: wrap;
+    display: grid;
+    grid-template-columns: repeat(auto-fill, minmax(min(100%, 18em), 1fr));
     gap: 0.25em 1.25em;
     margin: 0.75em 0 0;
     padding: 0;

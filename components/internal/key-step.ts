@@ -27,6 +27,12 @@ export function keyStep(event: Pick<KeyboardEvent, 'key' | 'shiftKey' | 'altKey'
   if (sign === undefined) return null;
   const size = arrow === undefined || event.shiftKey ? STEPS.coarse : event.altKey ? STEPS.fine : STEPS.normal;
   const next = Math.round((value + sign * size) * 10) / 10;
-  if (period) return (((next - min) % period) + period) % period + min;
-  return Math.min(max, Math.max(min, next));
+  if (!period) return Math.min(max, Math.max(min, next));
+  if (next < min) return next + period;
+  return next >= min + period ? next - period : next;
+}
+
+/** Whether a native slider would move at this key, whatever modifiers are held. */
+export function movesNativeSlider(key: string): boolean {
+  return key in ARROWS || key in PAGES || key === 'Home' || key === 'End';
 }

@@ -30,8 +30,8 @@ export class SizeController implements ReactiveController {
     this.observer = new ResizeObserver(() => this.measure());
     this.observer.observe(plate);
     const probe = plate.querySelector('.probe');
+    // The observer reports at once, after layout and before the next paint: nobody sees the assumed size.
     if (probe) this.observer.observe(probe);
-    this.measure();
   }
 
   hostConnected(): void {

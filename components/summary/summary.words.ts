@@ -27,7 +27,7 @@ function effect(step: PlanStep, which: 'vector' | 'intended'): string {
 /** What a reader hears after a change: the result first, then what to mind. */
 export function announcement({ after, cautions }: PlanOutcome): string {
   const minds = cautions.filter(({ level }) => level !== 'note').map(({ text }) => text);
-  return [`Expected to be left: ${astigmatismText(after).replace('@', 'at')}.`, ...minds].join(' ');
+  return [`Expected to remain: ${astigmatismText(after).replace('@', 'at')}.`, ...minds].join(' ');
 }
 
 export function meanShiftText(shift: number): string {

@@ -1,0 +1,79 @@
+import { expect, fixture, html } from '@open-wc/testing';
+import type { AstigCase } from '../../components/case/case.js';
+import type { AstigSummary } from '../../components/summary/summary.js';
+import { CEDAR, centreOf, dragMouse, drawn, onEye, press } from './support.js';
+import { sendMouse } from '@web/test-runner-commands';
+
+async function summary(plan: object = {}): Promise<{ eye: AstigCase; view: AstigSummary; text: (part: string) => string; spoken: () => string }> {
+  const eye = await fixture<AstigCase>(html`<astig-case .plan=${{ ...CEDAR, ...plan }}><astig-summary></astig-summary><astig-cornea></astig-cornea></astig-case>`);
+  const view = eye.querySelector('astig-summary')!;
+  await drawn(view, eye.querySelector('astig-cornea')!);
+  const text = (part: string): string => (view.shadowRoot!.querySelector(`[part~="${part}"]`)?.textContent ?? '').replace(/\s+/g, ' ').trim();
+  return { eye, view, text, spoken: () => view.shadowRoot!.querySelector('[aria-live]')!.textContent.replaceAll('\u00a0', ' ') };
+}
+
+describe('astig-summary', () => {
+  it('says before, each step, and what remains, expected and intended', async () => {
+    const { text } = await summary();
+    expect(text('before')).to.contain('right eye').and.contain('1.00 D @ 180°').and.contain('against the rule');
+    expect(text('after')).to.contain('0.28 D @ 180°');
+    expect(text('intended')).to.contain('0.23 D @ 90°').and.contain('with the rule');
+    expect(text('steps')).to.contain('flattens 180° by 0.22 D').and.contain('flattens 180° by 0.50 D').and.contain('flattens 180° by 1.01 D');
+    expect(text('steps')).to.contain('Mean corneal power');
+  });
+
+  it('never calls what remains “left”, which is the name of an eye', async () => {
+    const { view } = await summary();
+    expect(view.shadowRoot!.textContent).to.not.match(/\bleft\b/i);
+  });
+
+  it('lists cautions with level and source', async () => {
+    const { view, text } = await summary({ arcDepth: 600, localThickness: 650 });
+    const first = view.shadowRoot!.querySelector('[part="caution"]')!;
+    expect(first.getAttribute('data-id')).to.equal('arc-too-deep');
+    expect(first.getAttribute('data-level')).to.equal('stop');
+    expect(text('caution')).to.match(/^Stop: 600 µm is 92 % .*\(common practice\)$/);
+  });
+
+  it('says that the figures are estimates and who decides', async () => {
+    const { view } = await summary();
+    expect(view.shadowRoot!.textContent).to.contain('Estimates').and.contain('licensed judgement decide');
+  });
+
+  it('speaks politely after a change, not at the start and not while dragging', async () => {
+    const { eye, view, spoken } = await summary();
+    const cornea = eye.querySelector('astig-cornea')!;
+    expect(spoken()).to.equal('');
+    cornea.scrollIntoView({ block: 'center' });
+    await dragMouse(centreOf(cornea, '[part~="incision-handle"]'), onEye(cornea, 90, 6.75), { hold: true });
+    await drawn(view);
+    expect(spoken()).to.equal('');
+    await sendMouse({ type: 'up' });
+    await drawn(view);
+    expect(spoken()).to.match(/^Expected to remain: \d\.\d\d D at \d+°\./);
+    const before = spoken();
+    cornea.shadowRoot!.querySelector<HTMLInputElement>('input.incision')!.focus();
+    await press('PageUp');
+    await drawn(view);
+    expect(spoken()).to.not.equal(before);
+  });
+
+  it('shows what the page has set wrong, field, value and limits', async () => {
+    const { eye, view, text } = await summary();
+    eye.setAttribute('arc-length', 'long');
+    await drawn(view);
+    expect(text('refused')).to.contain('arcLength').and.contain('“long”').and.contain('15 to 120');
+    expect(text('after')).to.contain('0.28 D');
+    eye.setAttribute('arc-length', '30');
+    await drawn(view);
+    expect(text('refused')).to.equal('');
+  });
+
+  it('takes markup in attributes as text', async () => {
+    const { eye, view, text } = await summary();
+    eye.setAttribute('eye', '<img src=x>');
+    await drawn(view);
+    expect(view.shadowRoot!.querySelector('img')).to.equal(null);
+    expect(text('refused')).to.contain('<img src=x>');
+  });
+});
