@@ -1,5 +1,6 @@
 // Registers every element of the library.
 import './case/define.js';
 import './cornea/define.js';
+import './entry/define.js';
 import './summary/define.js';
 import './vectors/define.js';

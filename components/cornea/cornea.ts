@@ -123,7 +123,11 @@ export class AstigCornea extends AstigView implements DragTarget<Handle> {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     super.willUpdate(changed);
-    if (this.focused && !(this.editable && this.handles().some(({ name }) => name === this.focused))) this.focused = null;
+    const control = this.focusedControl();
+    if (!control || (this.editable && this.handles().some(({ name }) => name === control))) return;
+    // The control that has the focus is about to go, for instance because its step is taken back.
+    this.focused = null;
+    this.surface()?.parentElement?.focus({ preventScroll: true });
   }
 
   protected override render(): TemplateResult {
@@ -134,7 +138,7 @@ export class AstigCornea extends AstigView implements DragTarget<Handle> {
     const viewpoint = this.knownViewpoint;
     const handles = this.editable ? this.handles() : [];
     const { half, halfHeight } = layout;
-    return html`<figure class="plate" role="group" aria-label=${`${EYE_NAME[plan.eye]}, ${VIEWPOINT_NAME[viewpoint]}`}>
+    return html`<figure class="plate" tabindex="-1" aria-label=${`${EYE_NAME[plan.eye]}, ${VIEWPOINT_NAME[viewpoint]}`}>
       <span class="probe"></span>
       <svg
         ${ref(this.drawing)}
@@ -236,7 +240,8 @@ export class AstigCornea extends AstigView implements DragTarget<Handle> {
   }
 
   private focusedControl(): HandleName | null {
-    return (this.shadowRoot?.activeElement?.className as HandleName | undefined) ?? null;
+    const active = this.shadowRoot?.activeElement;
+    return active instanceof HTMLInputElement ? (active.className as HandleName) : null;
   }
 
   private input(name: HandleName): HTMLInputElement | null {

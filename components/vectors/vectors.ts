@@ -45,7 +45,7 @@ export class AstigVectors extends AstigView {
     const arrows = arrowsOf(outcome);
     const layout = this.layout();
     const { half, halfHeight } = layout;
-    return html`<figure class="plate" role="group" aria-label="Vector diagram">
+    return html`<figure class="plate" aria-label="Vector diagram">
       <span class="probe"></span>
       <svg role="group" font-size=${layout.font.small} aria-label=${describeVectors(plan, outcome, arrows)} viewBox="${-half} ${-halfHeight} ${2 * half} ${2 * halfHeight}">
         ${this.diagram(arrows, layout, plan.arcCount)}
