@@ -29,8 +29,8 @@ function caution(id: string, level: CautionLevel, source: SourceId, text: string
 
 function* cautionsOnShape(plan: CompletePlan): Generator<Caution> {
   const { steepest, largestDifference } = MODEL.cautions;
-  const steep = plan.steepK > steepest.value;
-  if (steep || plan.steepK - plan.flatK > largestDifference.value) {
+  const steep = exceeds(plan.steepK, steepest.value);
+  if (steep || exceeds(plan.steepK - plan.flatK, largestDifference.value)) {
     const why = steep ? `a reading of ${plan.steepK.toFixed(2)} D` : `a difference of ${(plan.steepK - plan.flatK).toFixed(2)} D`;
     yield caution(
       'irregular-cornea',
@@ -46,7 +46,7 @@ function* cautionsOnArcs(plan: CompletePlan): Generator<Caution> {
   const { longest } = MODEL.arcs;
   const { shortestArc } = MODEL.cautions;
   yield* cautionsOnDepth(plan);
-  if (plan.arcLength > longest.value) {
+  if (exceeds(plan.arcLength, longest.value)) {
     yield caution('arc-too-long', 'stop', 'relaxingTable', `An arc of ${degrees(plan.arcLength)} is longer than any in the table (${longest.value}°). Its effect is counted as that of ${longest.value}°.`);
   } else if (plan.arcLength < shortestArc.value) {
     yield caution('arc-short', 'note', 'relaxingTable', `The table has no arc shorter than ${shortestArc.value}°. The effect of ${degrees(plan.arcLength)} is extrapolated.`);
@@ -67,7 +67,7 @@ function* cautionsOnDepth(plan: CompletePlan): Generator<Caution> {
     return;
   }
   const share = plan.arcDepth / plan.localThickness;
-  if (share >= deepestShare.value) {
+  if (!exceeds(deepestShare.value, share)) {
     yield caution(
       'arc-too-deep',
       'stop',
@@ -80,7 +80,7 @@ function* cautionsOnDepth(plan: CompletePlan): Generator<Caution> {
 function* cautionsOnResult(plan: CompletePlan, { before, total, after, afterIntended, steps }: Effects): Generator<Caution> {
   const { noticeable } = MODEL.cautions;
   const surgery = steps.some((step) => step.source !== 'backSurface');
-  if (plan.backSurface === 'omitted' && before.magnitude > noticeable.value) {
+  if (plan.backSurface === 'omitted' && exceeds(before.magnitude, noticeable.value)) {
     const rule = ruleOf(before);
     if (rule === 'with') {
       yield caution('back-surface-omitted', 'think', 'savini2015', 'The back of the cornea is not taken into account. In an eye that is steep near 90° this tends to over-correct.');
@@ -94,17 +94,22 @@ function* cautionsOnResult(plan: CompletePlan, { before, total, after, afterInte
   } else if (overCorrected(total, afterIntended)) {
     yield caution('over-correction-if-full', 'note', 'commonPractice', `If the full intended effect were reached, this eye would be over-corrected by ${afterIntended.magnitude.toFixed(2)} D.`);
   }
-  if (after.magnitude > total.magnitude + noticeable.value) {
+  if (exceeds(after.magnitude, total.magnitude + noticeable.value)) {
     yield caution('more-than-before', 'think', 'commonPractice', `The plan leaves more astigmatism (${after.magnitude.toFixed(2)} D) than there is without it (${total.magnitude.toFixed(2)} D).`);
   }
+}
+
+/** Above a limit by more than rounding: readings of 43.1 and 43 D differ by 0.1, whatever their binary forms do. */
+function exceeds(value: number, limit: number): boolean {
+  return value > limit + 1e-9;
 }
 
 function overCorrected(before: Effects['before'], after: Effects['after']): boolean {
   const { noticeable, turned } = MODEL.cautions;
   return (
-    before.magnitude > noticeable.value &&
-    after.magnitude > noticeable.value &&
-    meridianDistance(before.meridian, after.meridian) > turned.value
+    exceeds(before.magnitude, noticeable.value) &&
+    exceeds(after.magnitude, noticeable.value) &&
+    exceeds(meridianDistance(before.meridian, after.meridian), turned.value)
   );
 }
 

@@ -5,7 +5,7 @@ import { backSurface } from './backSurface.js';
 import { incisionFlattening } from './incision.js';
 import { fromReadings } from './keratometry.js';
 import { MODEL } from './model.js';
-import { covarianceAlong, turnedBy } from './spread.js';
+import { covarianceAlong, smearedBy, turnedBy } from './spread.js';
 import { RADIANS } from './angle.js';
 import type { Astigmatism, CompletePlan, PlanStep, Spread, Vector } from './types.js';
 
@@ -23,9 +23,13 @@ export interface Effects {
   spread: Spread;
 }
 
-/** A step with what it adds to the uncertainty, in its own right and through the marks on the eye. */
+/** A step with its own uncertainty, apart from that of the marks on the eye. */
 interface Part extends PlanStep {
+  /** Mean of what it adds, D; short of `vector` where it may be turned against its marks. */
+  mean: Vector;
   covariance: Covariance;
+  /** How much the cut meridian is expected to flatten, D; 0 for what cuts nothing. */
+  cut: number;
 }
 
 const NULL_VECTOR: Vector = { x: 0, y: 0 };
@@ -55,9 +59,10 @@ export function judge(plan: CompletePlan): Effects {
 function incisionPart(plan: CompletePlan): Part | null {
   if (plan.incisionSite === null) return null;
   const model = incisionFlattening({ width: plan.incisionWidth, site: plan.incisionSite, eye: plan.eye });
-  const vector = flattening(plan.incisionFlattening ?? model.flattening, plan.incisionSite);
+  const cut = plan.incisionFlattening ?? model.flattening;
+  const vector = flattening(cut, plan.incisionSite);
   const variance = model.sd * model.sd;
-  return { source: 'incision', vector, intended: vector, covariance: [variance, 0, variance] };
+  return { source: 'incision', vector, intended: vector, mean: vector, covariance: [variance, 0, variance], cut };
 }
 
 function arcsPart(plan: CompletePlan, before: Astigmatism): Part | null {
@@ -65,40 +70,36 @@ function arcsPart(plan: CompletePlan, before: Astigmatism): Part | null {
   const { arcLength: length, arcCount: count, age, arcMethod: method, arcFlattening: own } = plan;
   const model = arcFlattening({ length, count, age, rule: ruleOf(before), method });
   const { sdAlong, sdAcross } = own === null ? model : arcSpread(own, count);
-  return {
-    source: 'arcs',
-    vector: flattening(own ?? model.expected, plan.arcSite),
-    intended: flattening(own ?? model.intended, plan.arcSite),
-    covariance: covarianceAlong(sdAlong, sdAcross, 2 * RADIANS * plan.arcSite),
-  };
+  const cut = own ?? model.expected;
+  const vector = flattening(cut, plan.arcSite);
+  const intended = flattening(own ?? model.intended, plan.arcSite);
+  return { source: 'arcs', vector, intended, mean: vector, covariance: covarianceAlong(sdAlong, sdAcross, 2 * RADIANS * plan.arcSite), cut };
 }
 
 function lensPart(plan: CompletePlan): Part | null {
   if (!plan.lensCylinder || plan.lensMeridian === null) return null;
   const vector = flattening(plan.lensCylinder, plan.lensMeridian);
-  const { covariance } = turnedBy(vector, MODEL.uncertainty.lensRotation.value);
-  return { source: 'lens', vector, intended: vector, covariance };
+  const { mean, covariance } = turnedBy(vector, MODEL.uncertainty.lensRotation.value);
+  return { source: 'lens', vector, intended: vector, mean, covariance, cut: 0 };
 }
 
 /** Only cuts change the corneal power, and only as far as flattening and steepening differ. */
 function cutting(parts: Part[]): number {
-  const cuts = parts.filter((part) => part.source !== 'lens');
-  return cuts.reduce((sum, { vector }) => sum + meanPowerShift(Math.hypot(vector.x, vector.y), MODEL.arcs.couplingRatio.value), 0);
+  return parts.reduce((sum, { cut }) => sum + meanPowerShift(cut, MODEL.arcs.couplingRatio.value), 0);
 }
 
 /**
- * Root-sum-square of the independent errors. The marks on the eye are common to all that is placed by them, so their
- * error turns the sum of these vectors as one.
+ * Mean and covariance of all errors together, exactly; that the distribution is normal is an approximation. The marks on
+ * the eye are common to all that is placed by them: their error turns the sum of what is done, scatter and all, as one.
  */
 function spreadOf(start: Vector, surgery: Part[]): Spread {
   const { keratometry, backSurface: back, placement } = MODEL.uncertainty;
   const base = keratometry.value ** 2 + back.value ** 2;
-  const placed = turnedBy(surgery.reduce((sum, part) => add(sum, part.vector), NULL_VECTOR), placement.value);
-  let [xx, xy, yy] = placed.covariance;
-  for (const { covariance } of surgery) {
-    xx += covariance[0];
-    xy += covariance[1];
-    yy += covariance[2];
-  }
-  return { mean: add(start, placed.mean), covariance: [[xx + base, xy], [xy, yy + base]] };
+  const own: Covariance = [0, 0, 0];
+  for (const { covariance } of surgery) covariance.forEach((value, index) => (own[index]! += value));
+  const scatter = smearedBy(own, placement.value);
+  const placed = turnedBy(surgery.reduce((sum, part) => add(sum, part.mean), NULL_VECTOR), placement.value);
+  const [xx, xy, yy] = placed.covariance;
+  const across = xy + scatter[1];
+  return { mean: add(start, placed.mean), covariance: [[xx + scatter[0] + base, across], [across, yy + scatter[2] + base]] };
 }

@@ -1,5 +1,5 @@
 import { fromTemporal } from './angle.js';
-import { within } from './check.js';
+import { oneOf, within } from './check.js';
 import { LIMITS } from './limits.js';
 import { MODEL } from './model.js';
 import type { EyeSide } from './types.js';
@@ -13,9 +13,10 @@ export function incisionFlattening(incision: { width: number; site: number; eye:
   const { incisionWidth, incisionSite } = LIMITS;
   const width = within('incisionWidth', incision.width, incisionWidth.min, incisionWidth.max, incisionWidth.unit);
   const where = within('incisionSite', incision.site, incisionSite.min, incisionSite.max, incisionSite.unit);
+  const eye = oneOf('eye', incision.eye, ['right', 'left']);
   const { base, perMillimetre, referenceWidth } = MODEL.incision;
   const temporal = Math.max(0, base.value + perMillimetre.value * (width - referenceWidth.value));
-  return { flattening: siteFactor(fromTemporal(where, incision.eye)) * temporal, sd: incisionSpread(width) };
+  return { flattening: siteFactor(fromTemporal(where, eye)) * temporal, sd: incisionSpread(width) };
 }
 
 /** Standard deviation of the induced vector per component, D. */

@@ -34,7 +34,7 @@ export const MODEL = {
     sdWide: constant(0.45, 'D', ['masket2009', 'kaufmann2005'], 'per component, width 3.0 mm and above'),
   },
   arcs: {
-    /** intended = perHour2 · (length/60) · count^countPower · (1 + perYear · (age − 65)) · ruleFactor */
+    /** intended = atSixtyDegrees · (length/60) · count^countPower · (1 + perYear · (age − 65)) · ruleFactor */
     atSixtyDegrees: constant(1.7, 'D', ['relaxingTable'], 'intended effect of one arc of 60° at age 65'),
     countPower: constant(0.6, '', ['relaxingTable'], 'a pair gives 1.5 times one arc, not twice'),
     perYear: constant(0.006, '1/year', ['relaxingTable'], 'more effect with each year of age'),

@@ -19,28 +19,30 @@ interface Principal {
 const RULE = gaussLegendre(48);
 
 /**
- * Probability that a bivariate normal residual has a magnitude of at most `limit` dioptres. One axis is integrated in
- * closed form, the other numerically over the disc, with x = limit·sin t to remove the square-root ends.
+ * Probability that a bivariate normal residual has a magnitude of at most `limit` dioptres. The long axis is integrated
+ * in closed form, the short one numerically over the disc, with x = limit·sin t to remove the square-root ends. Not the
+ * other way round: across a narrow spread the edge of the disc is a step that no fixed rule resolves.
  * @throws RangeError for a limit that is negative or not finite.
  */
 export function chanceWithin(spread: Spread, limit: number): number {
   const radius = within('limit', limit, 0, 1e6, 'D');
   if (radius === 0) return 0;
   const { long, short, angle } = principal(spread);
-  const mean = rotated(spread.mean, -angle);
-  if (short < 1e-9) return chanceOnLine(mean, long, radius);
+  const turned = rotated(spread.mean, -angle);
+  if (short < 1e-9) return chanceOnLine(turned, long, radius);
+  const mean = { x: turned.y, y: turned.x };
   // Only the part of the disc where the density is above 1e-17 of its peak matters; it is all that the rule samples.
-  const from = Math.asin(clamp((mean.x - 8.5 * long) / radius));
-  const to = Math.asin(clamp((mean.x + 8.5 * long) / radius));
+  const from = Math.asin(clamp((mean.x - 8.5 * short) / radius));
+  const to = Math.asin(clamp((mean.x + 8.5 * short) / radius));
   let total = 0;
   for (const [node, weight] of RULE) {
     const t = (from + to) / 2 + (node * (to - from)) / 2;
     const across = radius * Math.cos(t);
-    const z = (radius * Math.sin(t) - mean.x) / long;
-    const strip = normal((across - mean.y) / short) - normal((-across - mean.y) / short);
+    const z = (radius * Math.sin(t) - mean.x) / short;
+    const strip = normal((across - mean.y) / long) - normal((-across - mean.y) / long);
     total += weight * across * Math.exp((-z * z) / 2) * strip;
   }
-  return Math.min(1, Math.max(0, ((to - from) / 2) * (total / (long * Math.sqrt(2 * Math.PI)))));
+  return Math.min(1, Math.max(0, ((to - from) / 2) * (total / (short * Math.sqrt(2 * Math.PI)))));
 }
 
 /** Ellipse that holds the share `p` (0–1) of a bivariate normal: semi-axes √(-2·ln(1 − p)) standard deviations. */
@@ -70,6 +72,14 @@ export function turnedBy(v: Vector, sd: number): { mean: Vector; covariance: [nu
   const along = length * ((1 - Math.exp(-4 * variance)) / Math.SQRT2);
   const across = length * Math.sqrt((1 - Math.exp(-8 * variance)) / 2);
   return { mean: { x: v.x * shrink, y: v.y * shrink }, covariance: covarianceAlong(along, across, Math.atan2(v.y, v.x)) };
+}
+
+/** What the same angular error does to a covariance: it smears its directions, E cos 4δ = e^(-8σ²), and keeps its trace. */
+export function smearedBy([xx, xy, yy]: readonly [number, number, number], sd: number): [number, number, number] {
+  const keep = Math.exp(-8 * (sd * RADIANS) ** 2);
+  const half = (xx + yy) / 2;
+  const difference = (keep * (xx - yy)) / 2;
+  return [half + difference, keep * xy, half - difference];
 }
 
 function principal({ covariance: [[xx, xy], [, yy]] }: Spread): Principal {

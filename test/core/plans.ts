@@ -1,0 +1,81 @@
+/** Random plans for the property tests, built from the limits themselves so that they reach every edge. */
+import fc from 'fast-check';
+import { BACK_SURFACE_LIMITS, LIMITS, type EyePlan } from '../../core/index.js';
+
+type Numeric = Exclude<keyof typeof LIMITS, 'arcCount'>;
+
+/** Every run draws the same plans, so that a failure can be repeated. */
+export const RUNS = { seed: 20240229, numRuns: 400 } as const;
+
+/** Angles and dioptres on a grid of powers of two: mirroring and adding them is then exact, up to the last bit. */
+const GRID = 1 / 64;
+
+/** A number of a field, anywhere between the limits and often on them. */
+export function within(field: Numeric): fc.Arbitrary<number> {
+  const { min, max } = LIMITS[field];
+  return fc.oneof(
+    { weight: 1, arbitrary: fc.constantFrom(min, max) },
+    { weight: 4, arbitrary: fc.double({ min, max, noNaN: true }) },
+  );
+}
+
+/** The same on the grid. */
+export function onGrid(min: number, max: number): fc.Arbitrary<number> {
+  return fc.integer({ min: Math.ceil(min / GRID), max: Math.floor(max / GRID) }).map((steps) => steps * GRID);
+}
+
+const maybe = <T>(arbitrary: fc.Arbitrary<T>): fc.Arbitrary<T | null> => fc.option(arbitrary, { nil: null, freq: 3 });
+
+const backSurface = fc.oneof(
+  fc.constantFrom('omitted' as const, 'typical' as const),
+  fc
+    .tuple(fc.integer({ min: 0, max: BACK_SURFACE_LIMITS.max * 100 }), fc.integer({ min: 0, max: 720 }))
+    .map(([hundredths, quarters]) => `${hundredths / 100}@${quarters / 4}` as `${number}@${number}`),
+);
+
+/** Plans that are accepted; `number` and `angle` say how numbers are drawn. */
+function plans(number: (field: Numeric) => fc.Arbitrary<number>, angle: (field: Numeric) => fc.Arbitrary<number>): fc.Arbitrary<EyePlan> {
+  return fc
+    .record({
+      eye: fc.constantFrom('right' as const, 'left' as const),
+      flatK: number('flatK'),
+      steepK: number('steepK'),
+      steepMeridian: angle('steepMeridian'),
+      age: maybe(number('age')),
+      backSurface,
+      incisionSite: maybe(angle('incisionSite')),
+      incisionWidth: number('incisionWidth'),
+      incisionFlattening: maybe(number('incisionFlattening')),
+      arcSite: maybe(angle('arcSite')),
+      arcLength: number('arcLength'),
+      arcCount: fc.constantFrom(0 as const, 1 as const, 2 as const),
+      arcZone: number('arcZone'),
+      arcDepth: maybe(number('arcDepth')),
+      arcMethod: fc.constantFrom('blade' as const, 'laser' as const),
+      arcFlattening: maybe(number('arcFlattening')),
+      localThickness: maybe(number('localThickness')),
+      lensCylinder: maybe(number('lensCylinder')),
+      lensMeridian: maybe(angle('lensMeridian')),
+    })
+    .map((plan) => ({
+      ...plan,
+      flatK: Math.min(plan.flatK, plan.steepK),
+      steepK: Math.max(plan.flatK, plan.steepK),
+      arcCount: plan.arcSite === null ? 0 : plan.arcCount,
+      lensCylinder: plan.lensMeridian === null ? null : plan.lensCylinder,
+    }));
+}
+
+/** Any accepted plan. */
+export const anyPlan = plans(within, within);
+
+/** Accepted plans whose mirror image is exact. */
+export const gridPlan = plans(within, (field) => onGrid(LIMITS[field].min, LIMITS[field].max));
+
+/** The numbers in a value, with where they are. */
+export function* numbersIn(value: unknown, path = ''): Generator<[path: string, value: number]> {
+  if (typeof value === 'number') yield [path, value];
+  else if (value !== null && typeof value === 'object') {
+    for (const [key, inner] of Object.entries(value)) yield* numbersIn(inner, `${path}.${key}`);
+  }
+}
