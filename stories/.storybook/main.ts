@@ -20,7 +20,8 @@ const config: StorybookConfig = {
     enableCrashReports: false,
     disableWhatsNewNotifications: true,
   },
-  features: { sidebarOnboardingChecklist: false },
+  // The ground is the stories' own: the built-in backgrounds would paint over it.
+  features: { sidebarOnboardingChecklist: false, backgrounds: false, actions: false, interactions: false },
   viteFinal: (vite) => ({
     ...vite,
     // Decorators and fields follow the tsconfig at the root, which vite finds by itself.

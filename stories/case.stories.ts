@@ -1,0 +1,114 @@
+import type { Meta, StoryObj } from '@storybook/web-components-vite';
+import { html } from 'lit';
+import type { TemplateResult } from 'lit';
+import type { AstigCase, AstigChangeEvent, AstigInputEvent } from '../components/index.js';
+import { INVENTED, eyeOf } from './day-list.js';
+import { eventText, eyeControl } from './parts.js';
+import type { EyeArgs } from './parts.js';
+
+const meta: Meta<EyeArgs> = {
+  title: 'Elements/astig-case',
+  args: { eye: 'Alder' },
+  argTypes: { eye: eyeControl },
+  parameters: { layout: 'fullscreen' },
+};
+export default meta;
+
+type Story = StoryObj<EyeArgs>;
+
+/** How many events the list keeps. */
+const KEPT = 6;
+
+export const Events: Story = {
+  render: ({ eye }) =>
+    page(html`<astig-case .plan=${eyeOf(eye).plan} @astig-input=${list} @astig-change=${list}>
+      <div class="grid">
+        <section class="card"><astig-cornea></astig-cornea></section>
+        <section class="card">
+          <h2>What the page hears, newest first</h2>
+          <p>Move something in the drawing: one astig-input for every movement, and one astig-change when it is let go.</p>
+          <ul class="log-list"></ul>
+        </section>
+      </div>
+    </astig-case>`),
+};
+
+export const Buttons: Story = {
+  name: 'Undo, redo and reset by the page',
+  render: ({ eye }) =>
+    page(html`<div class="buttons">
+        <button type="button" @click=${(event: Event) => caseNear(event).undo()}>Undo</button>
+        <button type="button" @click=${(event: Event) => caseNear(event).redo()}>Redo</button>
+        <button type="button" @click=${(event: Event) => caseNear(event).reset()}>Back to the measured eye</button>
+      </div>
+      <astig-case .plan=${eyeOf(eye).plan}>
+        <div class="grid">
+          <section class="card"><astig-cornea></astig-cornea></section>
+          <section class="card"><astig-summary></astig-summary></section>
+        </div>
+      </astig-case>`),
+};
+
+export const For: Story = {
+  name: 'Elements outside of it, by for',
+  render: ({ eye }) =>
+    page(html`<astig-case id="far-case" .plan=${eyeOf(eye).plan}></astig-case>
+      <div class="grid">
+        <section class="card"><astig-cornea for="far-case"></astig-cornea></section>
+        <section class="card"><astig-summary for="far-case"></astig-summary></section>
+      </div>`),
+};
+
+export const Attributes: Story = {
+  name: 'By attributes alone',
+  parameters: { controls: { disable: true } },
+  render: () =>
+    page(html`<astig-case
+      eye="left"
+      k-unit="mm"
+      flat-k="7.85"
+      steep-k="7.60"
+      steep-meridian="92"
+      age="64"
+      back-surface="typical"
+      incision-site="0"
+      arc-site="92"
+      arc-count="2"
+      arc-length="40"
+    >
+      <div class="grid">
+        <section class="card"><astig-cornea></astig-cornea></section>
+        <section class="card"><astig-summary></astig-summary></section>
+      </div>
+    </astig-case>`),
+};
+
+export const ReadOnly: Story = {
+  name: 'Read-only as a whole',
+  render: ({ eye }) =>
+    page(html`<astig-case .plan=${eyeOf(eye).plan} read-only>
+      <div class="grid">
+        <section class="card"><astig-cornea></astig-cornea></section>
+        <section class="card"><astig-vectors></astig-vectors></section>
+      </div>
+    </astig-case>`),
+};
+
+function page(content: TemplateResult): TemplateResult {
+  return html`<main class="page">
+    <p class="invented">${INVENTED}</p>
+    ${content}
+  </main>`;
+}
+
+function caseNear(event: Event): AstigCase {
+  return (event.currentTarget as Element).closest('.page')!.querySelector('astig-case')!;
+}
+
+function list(event: AstigInputEvent | AstigChangeEvent): void {
+  const target = (event.currentTarget as Element).querySelector('.log-list')!;
+  const item = document.createElement('li');
+  item.textContent = eventText(event);
+  target.prepend(item);
+  while (target.childElementCount > KEPT) target.lastElementChild!.remove();
+}
