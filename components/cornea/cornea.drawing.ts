@@ -65,13 +65,19 @@ function remaining({ after }: PlanOutcome, layout: CorneaLayout): SVGTemplateRes
     <path class="remaining-petals" d=${bowTie(after, layout)}></path>`;
 }
 
+/** Scale of the drawing, px for one mm, below which the knobs shrink with it. */
+const FULL_KNOB = 14;
+
 /** A knob with two chevrons along the way it can go, on a hit area of 44 px. */
-export function drawHandle({ name, x, y, facing }: Handle, focused: boolean): SVGTemplateResult {
+export function drawHandle({ name, x, y, facing }: Handle, scale: number, focused: boolean): SVGTemplateResult {
   const small = name === 'arc-end';
+  const size = Math.min(1, scale / FULL_KNOB);
   return svg`<g transform="translate(${px(x)} ${px(y)}) rotate(${px(-facing)})">
     <circle class="hit" r=${REACH}></circle>
+    <g transform="scale(${px(size)})">
     ${focused ? svg`<circle class="focus" r="15"></circle>` : nothing}
     ${small ? svg`<rect class="knob" x="-6" y="-6" width="12" height="12" rx="2"></rect>` : svg`<circle class="knob" r="10"></circle>`}
     <path class="grip" d=${small ? 'M-2.5 -1.5 0 -4 2.5 -1.5 M-2.5 1.5 0 4 2.5 1.5' : 'M-3.5 -2.5 0 -6 3.5 -2.5 M-3.5 2.5 0 6 3.5 2.5'}></path>
+    </g>
   </g>`;
 }

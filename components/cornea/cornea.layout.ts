@@ -15,7 +15,7 @@ export const RADII = {
   ring: 7.5,
   tick: 7.75,
   longTick: 7.95,
-  clock: 7,
+  clock: 6.68,
 } as const;
 
 /** What stays the same while the plan changes. Sizes in CSS px. */

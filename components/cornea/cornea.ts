@@ -73,6 +73,8 @@ export class AstigCornea extends AstigView implements DragTarget<Handle> {
   private readonly drawing = createRef<SVGSVGElement>();
   private grip: Grip | null = null;
   private dragged = false;
+  /** Whether the focus is being set by the pointer: browsers take that for a keyboard's at times. */
+  private quietly = false;
   private known: { key: string; layout: CorneaLayout } | null = null;
 
   surface(): SVGSVGElement | null {
@@ -87,7 +89,7 @@ export class AstigCornea extends AstigView implements DragTarget<Handle> {
     const at = direction(point);
     this.grip = { offset: at - handle.facing, direction: at, time: performance.now() };
     this.dragged = false;
-    this.input(handle.name)?.focus({ preventScroll: true });
+    this.focusQuietly(handle.name);
     this.requestUpdate();
   }
 
@@ -160,7 +162,7 @@ export class AstigCornea extends AstigView implements DragTarget<Handle> {
   private handle(handle: Handle): SVGTemplateResult {
     const held = this.drag.handle;
     const isHeld = held?.name === handle.name && held.side === handle.side;
-    return svg`<g class=${classMap({ handle: true, held: isHeld })} part="${handle.name}-handle">${drawHandle(handle, this.focused === handle.name)}</g>`;
+    return svg`<g class=${classMap({ handle: true, held: isHeld })} part="${handle.name}-handle">${drawHandle(handle, this.layout().scale, this.focused === handle.name)}</g>`;
   }
 
   /** One slider for each degree of freedom: what the keyboard and assistive technology work on. */
@@ -198,6 +200,7 @@ export class AstigCornea extends AstigView implements DragTarget<Handle> {
         if (movesNativeSlider(event.key)) event.preventDefault();
         return;
       }
+      this.focused = name;
       model.move(patchOf(name, value), this.source(name), this);
     }
     // Neither the native slider nor a slide deck around it shall act on the same key.
@@ -226,13 +229,20 @@ export class AstigCornea extends AstigView implements DragTarget<Handle> {
     const handle = clickedHandle(located.point, model.plan, this.layout(), this.focusedControl());
     if (!handle) return;
     const degrees = direction(located.point) - this.turn;
-    this.input(handle.name)?.focus({ preventScroll: true });
+    this.focusQuietly(handle.name);
     model.choose(dragPatch(handle, degrees, model.plan, { fine: event.altKey, snap: !event.altKey }), this.source(handle.name), this);
   }
 
   private onFocus(event: FocusEvent): void {
     const target = event.target as HTMLElement;
-    this.focused = target.matches(':focus-visible') ? (target.className as HandleName) : null;
+    this.focused = !this.quietly && target.matches(':focus-visible') ? (target.className as HandleName) : null;
+  }
+
+  /** Gives a control the focus without a ring: the pointer shows well enough where it is. */
+  private focusQuietly(name: HandleName): void {
+    this.quietly = true;
+    this.input(name)?.focus({ preventScroll: true });
+    this.quietly = false;
   }
 
   private onBlur(): void {

@@ -154,7 +154,7 @@ export class CaseModel {
 }
 
 /** The fields that say what was measured; the others say what is planned. */
-const MEASURED = ['eye', 'flatK', 'steepK', 'steepMeridian', 'age', 'backSurface', 'localThickness'] as const;
+const MEASURED = ['eye', 'flatK', 'steepK', 'steepMeridian', 'age', 'backSurface', 'localThickness', 'risks', 'ownFigures'] as const;
 
 /** The measured eye without anything planned. */
 export function withoutPlan(plan: CompletePlan): CompletePlan {

@@ -37,7 +37,12 @@ export function propose(good: CompletePlan, patch: EyePlan): Proposal {
 
 /** Whether two plans say the same. */
 export function samePlan(a: CompletePlan, b: CompletePlan): boolean {
-  return FIELDS.every((field) => Object.is(a[field], b[field]));
+  return FIELDS.every((field) => Object.is(a[field], b[field]) || sameFigures(a[field], b[field]));
+}
+
+/** Checked figures have a fixed order of fields, so equal ones are equal as text. */
+function sameFigures(a: unknown, b: unknown): boolean {
+  return typeof a === 'object' && typeof b === 'object' && JSON.stringify(a) === JSON.stringify(b);
 }
 
 /** The limits of the other field, when it was not the one that was typed. */

@@ -1,4 +1,4 @@
-import { outside } from '../internal/geometry.js';
+import { outside, polar } from '../internal/geometry.js';
 import type { Box, Point } from '../internal/geometry.js';
 import { boxAround, placeLabels } from '../internal/labels.js';
 import type { LabelRequest, Segment } from '../internal/labels.js';
@@ -26,6 +26,9 @@ export interface VectorsLayout {
 const RIM = [180, 15, 30, 45, 60, 75, 90, 105, 120, 135, 150, 165];
 
 const WORDS = ['with the rule', 'against the rule'] as const;
+
+/** Half the width, px, below which names would cover the arrows. The key has them all. */
+const LEAST_FOR_NAMES = 110;
 
 /** The names of arrows are in bold. */
 const LABEL_WEIGHT = 600;
@@ -67,15 +70,18 @@ export function placeVectorLabels(
   const lines: Segment[] = arrows.map(({ from, to }) => ({ from: toPoint(from, scale), to: toPoint(to, scale) }));
   const requests: LabelRequest[] = arrows.map(({ source }, index) => {
     const size = textSize(names.get(source) ?? source, small, family, LABEL_WEIGHT);
-    return { id: source, size, candidates: besideSegment(lines[index]!, size) };
+    return { id: source, size, candidates: besideSegment(lines[index]!, size), line: lines[index]! };
   });
   // What is left matters most, so it chooses first.
   requests.reverse();
+  const { radius } = layout;
   for (const { id, text, value } of rings) {
     const size = textSize(text, small, family);
-    requests.push({ id, size, candidates: RING_LABELS.map((degrees) => outside(degrees, value * scale, 0, 0)) });
+    // The outermost figure stands inside its circle, the others on theirs.
+    const distance = Math.min(value * scale, radius - 0.75 * size.width);
+    requests.push({ id, size, candidates: RING_LABELS.map((degrees) => polar(degrees, distance)) });
   }
-  const { radius } = layout;
+  if (layout.half < LEAST_FOR_NAMES) requests.splice(0, arrows.length);
   return placeLabels(requests, layout.taken, lines, { left: -radius, right: radius, top: -radius, bottom: radius });
 }
 

@@ -16,7 +16,7 @@ export interface Arrow {
 }
 
 /** Radii that the diagram can have, D. Few, so that the scale stays while something is dragged. */
-const RADII = [0.5, 1, 1.5, 2, 3, 4, 6, 8, 12, 16, 24, 32, 64];
+const RADII = [0.25, 0.5, 0.75, 1, 1.5, 2, 3, 4, 6, 8, 12, 16, 24, 32, 64];
 
 /** Room beyond the longest vector. */
 const MARGIN = 1.08;

@@ -84,8 +84,12 @@ export const vectorsStyles = css`
   svg .name {
     paint-order: stroke;
     stroke: var(--_ground);
-    stroke-width: 3px;
+    stroke-width: 2px;
     stroke-linejoin: round;
+  }
+  .leader {
+    stroke: var(--_quiet);
+    stroke-width: 0.75;
   }
   svg .name {
     fill: var(--_ink);

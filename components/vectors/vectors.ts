@@ -2,10 +2,10 @@ import { html, svg } from 'lit';
 import type { SVGTemplateResult, TemplateResult } from 'lit';
 import { state } from 'lit/decorators.js';
 import { drawingStyles } from '../internal/drawing-styles.js';
-import { decimal } from '../internal/format.js';
 import { px } from '../internal/geometry.js';
 import type { Point } from '../internal/geometry.js';
 import { labelText } from '../internal/label-text.js';
+import { nearestOn } from '../internal/labels.js';
 import { SizeController } from '../internal/size-controller.js';
 import { tokens } from '../internal/tokens.js';
 import { Tween } from '../internal/tween.js';
@@ -17,6 +17,9 @@ import { arrowShape, arrowsOf, diagramRadius, ringSteps, toPoint } from './vecto
 import type { Arrow, VectorSource } from './vectors.parts.js';
 import { vectorsStyles } from './vectors.styles.js';
 import { CAPTION, arrowFigures, arrowName, arrowSentence, describeVectors } from './vectors.words.js';
+
+/** Distance of a name from its arrow from which a line joins them, and how far below its middle that begins, px. */
+const LEADER = { least: 26, beside: 9 } as const;
 
 /**
  * Double-angle diagram: the astigmatism before, what the back surface and each step add, head to tail, and what is left.
@@ -59,13 +62,14 @@ export class AstigVectors extends AstigView {
     const dioptres = this.radius.towards(diagramRadius(arrows, this.radius.goal));
     const scale = layout.radius / dioptres;
     const steps = ringSteps(dioptres);
-    const rings = steps.map((value) => ({ id: `ring ${value}`, text: `${decimal(value, value % 1 === 0 ? 0 : value % 0.5 === 0 ? 1 : 2)} D`, value }));
+    const rings = [...steps, dioptres].map((value) => ({ id: `ring ${value}`, text: `${Number(value.toFixed(2))}\u00a0D`, value }));
     const names = new Map(arrows.map(({ source }) => [source as string, arrowName(source, arcCount)]));
     const places = placeVectorLabels(layout, arrows, names, scale, rings);
     return svg`${grid(layout, steps, scale)}
       ${arrows.map((arrow) => this.arrow(arrow, scale, arcCount))}
       <circle class="origin" r="3"></circle>
       <g class="rings" aria-hidden="true">${rings.map(({ id, text }) => placed(places.get(id), text))}</g>
+      <g aria-hidden="true">${arrows.map((arrow) => leader(places.get(arrow.source), arrow, scale))}</g>
       <g aria-hidden="true">${arrows.map(({ source }) => placed(places.get(source), names.get(source)!, 'name'))}</g>`;
   }
 
@@ -126,6 +130,17 @@ function grid({ radius, rim, words }: VectorsLayout, steps: readonly number[], s
     <circle part="ring" r=${px(radius)}></circle>
     <g class="rim" aria-hidden="true">${rim.map((label) => labelText(label))}</g>
     <g aria-hidden="true">${words.map((label) => labelText(label, 'side'))}</g>`;
+}
+
+/** Joins a name to its arrow where it had to stand further off. */
+function leader(centre: Point | undefined, arrow: Arrow, scale: number): SVGTemplateResult | null {
+  if (!centre) return null;
+  const end = nearestOn({ from: toPoint(arrow.from, scale), to: toPoint(arrow.to, scale) }, centre);
+  const length = Math.hypot(end.x - centre.x, end.y - centre.y);
+  if (length < LEADER.least) return null;
+  const start = LEADER.beside / Math.max(Math.abs(end.y - centre.y), LEADER.beside);
+  const [x, y] = [centre.x + (end.x - centre.x) * start, centre.y + (end.y - centre.y) * start];
+  return svg`<line class="leader" x1=${px(x)} y1=${px(y)} x2=${px(end.x)} y2=${px(end.y)}></line>`;
 }
 
 function placed(centre: Point | undefined, text: string, className = ''): SVGTemplateResult | null {
