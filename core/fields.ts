@@ -4,6 +4,8 @@ import { LIMITS } from './limits.js';
 import type { Limits } from './limits.js';
 import { backSurface } from './backSurface.js';
 import { fromReadings } from './keratometry.js';
+import { checkedFigures } from './own-figures.js';
+import { checkedRisks } from './risks.js';
 import type { CompletePlan, EyePlan } from './types.js';
 
 /** What a field is when nothing is said of it; `null` stands for "none". */
@@ -27,6 +29,8 @@ export const DEFAULTS: CompletePlan = {
   localThickness: null,
   lensCylinder: null,
   lensMeridian: null,
+  risks: '',
+  ownFigures: null,
 };
 
 /** Names of all fields, in the order in which they are usually asked for. */
@@ -66,6 +70,8 @@ export function completePlan(plan: EyePlan): CompletePlan {
     localThickness: optional('localThickness'),
     lensCylinder: optional('lensCylinder'),
     lensMeridian: plan.lensMeridian == null ? null : meridian(required('lensMeridian')),
+    risks: checkedRisks(plan.risks),
+    ownFigures: checkedFigures(plan.ownFigures),
   };
   refuseContradictions(complete);
   return complete;

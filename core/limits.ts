@@ -30,5 +30,14 @@ export const LIMITS = {
   lensMeridian: { min: 0, max: 180, unit: '°' },
 } as const satisfies Record<string, Limits>;
 
+/** The surgeon's own results. Wide; they catch slips such as per cent for a share. */
+export const OWN_LIMITS = {
+  flattening: { min: -1, max: 3, unit: 'D' },
+  torque: { min: -2, max: 2, unit: 'D' },
+  sd: { min: 0, max: 2, unit: 'D' },
+  share: { min: 0, max: 1.5, unit: '' },
+  eyes: { min: 1, max: 1_000_000, unit: 'eyes' },
+} as const satisfies Record<string, Limits>;
+
 /** A measured back surface: what it may add, D. */
 export const BACK_SURFACE_LIMITS: Limits = { min: 0, max: 3, unit: 'D' };

@@ -54,6 +54,7 @@ export const MODEL = {
   },
   uncertainty: {
     keratometry: constant(0.15, 'D', ['gjerdrum2020'], 'per component'),
+    keratometryDryEye: constant(0.25, 'D', ['gjerdrum2020', 'assumed'], 'per component, with a dry eye: the upper end of the range'),
     backSurface: constant(0.15, 'D', ['assumed'], 'per component, however the back surface is entered'),
     placement: constant(5, '°', ['khatib2020', 'kodavoor2020'], 'marking and torsion of the eye, common to all that is placed by the marks'),
     lensRotation: constant(3, '°', ['kodavoor2020', 'assumed'], 'the lens against its marks'),
@@ -64,6 +65,11 @@ export const MODEL = {
     largestDifference: constant(4, 'D', ['commonPractice'], 'a larger difference between the readings wants topography'),
     turned: constant(60, '°', ['assumed'], 'a steep meridian that turns by more has been over-corrected'),
     noticeable: constant(0.1, 'D', ['assumed'], 'smaller remainders are not called over-corrected or worse'),
+    worthwhile: constant(0.5, 'D', ['villegas2014'], 'less astigmatism does not disturb most eyes, so it is not worth a cut'),
+    mostForArcs: constant(4, 'D', ['relaxingTable'], 'the table ends here'),
+    lensOff: constant(10, '°', ['felipe2011'], 'a lens that is further off leaves a third of its cylinder or more'),
+    shallowShare: constant(0.8, '', ['commonPractice'], 'the effect is that of arcs at 80–90 % of the local thickness'),
+    usualZone: constant([10, 12] as const, 'mm', ['assumed'], 'the effect is that of arcs on a circle of about 11 mm'),
     shortestArc: constant(30, '°', ['relaxingTable'], 'the table has no shorter arc'),
   },
   eye: {

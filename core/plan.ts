@@ -1,7 +1,7 @@
 import { cautionsOf } from './cautions.js';
 import { judge } from './effects.js';
 import { completePlan } from './fields.js';
-import { chanceWithin } from './spread.js';
+import { chanceOf } from './scatter.js';
 import type { EyePlan, PlanOutcome } from './types.js';
 
 /**
@@ -11,7 +11,7 @@ import type { EyePlan, PlanOutcome } from './types.js';
 export function evaluatePlan(plan: EyePlan): PlanOutcome {
   const complete = completePlan(plan);
   const effects = judge(complete);
-  const { before, steps, after, afterIntended, meanPowerShift, spread } = effects;
+  const { before, steps, after, afterIntended, meanPowerShift, scatter, spread } = effects;
   return {
     before,
     steps,
@@ -19,7 +19,7 @@ export function evaluatePlan(plan: EyePlan): PlanOutcome {
     afterIntended,
     meanPowerShift,
     spread,
-    chanceWithin: (limit) => chanceWithin(spread, limit),
+    chanceWithin: (limit) => chanceOf(scatter, limit),
     cautions: cautionsOf(complete, effects),
   };
 }

@@ -181,6 +181,23 @@ export const references = {
     'power and axis that a rotated toric lens leaves',
   ),
 
+  villegas2014: record(
+    'read',
+    ['Villegas EA, Alcón E, Artal P', 'Minimum amount of astigmatism that should be corrected', 'J Cataract Refract Surg', 2014, '40:13-19'],
+    'less than 0.5 D does not degrade acuity in most eyes',
+  ),
+  duffey1988: record(
+    'read',
+    ['authors not shown on the page', 'Paired arcuate keratotomy', 'Arch Ophthalmol', 1988, '106:1130'],
+    'in cadaver eyes arcs on a smaller circle do more',
+  ),
+  ueno2021: record(
+    'read',
+    ['Ueno Y et al.', 'Corneal irregularity by direction of astigmatism', 'Sci Rep', 2021, '11:15769'],
+    'irregularity is greatest in oblique, then in against-the-rule astigmatism',
+    ['title'],
+  ),
+
   rufer2005: record(
     'read',
     ['Rüfer F, Schröder A, Erb C', 'White-to-white corneal diameter: normal values in healthy humans', 'Cornea', 2005, '24:259-261'],

@@ -57,6 +57,35 @@ export interface Ellipse {
 /** What in the plan turns the cornea before into the cornea after. */
 export type StepSource = 'backSurface' | 'incision' | 'arcs' | 'lens';
 
+/** What in the eye or the patient speaks against relaxing arcs or against trusting the readings. */
+export type Risk = 'collagen' | 'dry-eye' | 'radial-cuts' | 'ectasia';
+
+/** The surgeon's own results, which replace the default model. Means in the frame of the cut, dioptres. */
+export interface OwnFigures {
+  incision?: {
+    /** Mean flattening of the entered meridian. */
+    flattening: number;
+    /** Mean torque, > 0 counter-clockwise; 0 when left out. */
+    torque?: number | null;
+    /** Standard deviation per double-angle component. */
+    sd: number;
+    /** Number of eyes behind the figures. */
+    eyes?: number | null;
+  } | null;
+  arcs?: {
+    /** Mean achieved share of the effect that the table intends, 0–1.5. */
+    share: number;
+    /** Standard deviation along the cut meridian. */
+    sdAlong: number;
+    /** Standard deviation across it. */
+    sdAcross: number;
+    eyes?: number | null;
+  } | null;
+}
+
+/** What a step stands on: the default model, the surgeon's own figures, or a measurement. */
+export type Basis = 'model' | 'own' | 'measured';
+
 /** One contribution to the result, as a vector to be added to the others. */
 export interface PlanStep {
   source: StepSource;
@@ -64,6 +93,7 @@ export interface PlanStep {
   vector: Vector;
   /** What would happen if the whole intended effect were reached, dioptres. */
   intended: Vector;
+  basis: Basis;
 }
 
 /** stop: do not proceed like this · think: allowed but unwise without a reason · note: worth knowing. */
@@ -117,6 +147,10 @@ export interface EyePlan {
   lensCylinder?: number | null;
   /** Meridian on which the lens is placed, i.e. which it flattens, degrees. */
   lensMeridian?: number | null;
+  /** Names of `Risk`, separated by spaces. */
+  risks?: string | null;
+  /** The surgeon's own results instead of the default model. */
+  ownFigures?: OwnFigures | null;
 }
 
 /** A plan with every field present; `null` stands for "none". */
@@ -136,7 +170,8 @@ export type NullableField =
   | 'arcFlattening'
   | 'localThickness'
   | 'lensCylinder'
-  | 'lensMeridian';
+  | 'lensMeridian'
+  | 'ownFigures';
 
 /** Everything that follows from a plan. All numbers are finite. */
 export interface PlanOutcome {

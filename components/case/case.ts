@@ -3,7 +3,7 @@ import { LitElement, css, html } from 'lit';
 import type { PropertyDeclaration, TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
 import { DEFAULTS, FIELDS, radiusFromDioptres } from '../../core/index.js';
-import type { ArcMethod, BackSurface, CompletePlan, EyePlan, EyeSide, PlanOutcome, RefusedValue } from '../../core/index.js';
+import type { ArcMethod, BackSurface, CompletePlan, EyePlan, EyeSide, OwnFigures, PlanOutcome, RefusedValue } from '../../core/index.js';
 import { caseContext } from '../internal/case-context.js';
 import { CaseModel, withoutPlan } from '../internal/case-model.js';
 import type { CaseOwner, KUnit } from '../internal/case-model.js';
@@ -77,6 +77,10 @@ export class AstigCase extends LitElement implements CaseOwner {
   @property(number('lens-cylinder')) lensCylinder: number | null = null;
   /** Meridian on which the lens is placed, i.e. which it flattens, degrees. */
   @property(number('lens-meridian')) lensMeridian: number | null = null;
+  /** What speaks against arcs or against the readings: `collagen`, `dry-eye`, `radial-cuts`, `ectasia`, separated by spaces. */
+  @property() risks = DEFAULTS.risks;
+  /** The surgeon's own results, which replace the default model everywhere. */
+  @property({ attribute: false }) ownFigures: OwnFigures | null = null;
   /** Lets nobody change the plan in any element of this case. */
   @property({ type: Boolean, attribute: 'read-only', reflect: true }) readOnly = false;
 

@@ -1,0 +1,117 @@
+import { cautionsOf } from './cautions.js';
+import { judge } from './effects.js';
+import { completePlan } from './fields.js';
+import { candidates } from './options-candidates.js';
+import type { Candidate, PlanLimits } from './options-candidates.js';
+import { reasonFor } from './options-reasons.js';
+import { evaluatePlan } from './plan.js';
+import { chanceWithin } from './spread.js';
+import type { CompletePlan, EyePlan, PlanOutcome } from './types.js';
+
+export type { EntrySite, PlanLimits } from './options-candidates.js';
+
+/** How much is done to the eye. */
+export interface Surgery {
+  arcs: 0 | 1 | 2;
+  /** Length of all arcs together, degrees. */
+  arcDegrees: number;
+  /** Cylinder of the toric lens, D; 0 without. */
+  lens: number;
+  /** Width of the incision, mm. */
+  width: number;
+}
+
+export interface SuggestedPlan {
+  plan: CompletePlan;
+  outcome: PlanOutcome;
+  /** Chance that 0.50 D or less remain, in whole hundredths: `62` is 62 of 100. */
+  ofHundred: number;
+  surgery: Surgery;
+  /** Why it is listed, in words: what it gains over the nearest plan with less surgery. */
+  reason: string;
+}
+
+/** What counts as a good result, D. */
+const GOOD = 0.5;
+
+/** How many plans are listed at most. */
+const LISTED = 6;
+
+/** How many of a kind are judged exactly, after a first judgement by the normal approximation. */
+const FINALISTS = 2;
+
+/**
+ * Plans for an eye within the surgeon's limits, ranked by the chance that 0.50 D or less remain, in whole hundredths, then
+ * by least surgery. Exhaustive over sites, widths, arcs of 30–90° in steps of 5° and the lenses at hand; deterministic.
+ * A plan is left out when another does as well with no more of anything. What a caution forbids is not offered.
+ * @throws RangeError for a plan or limits that cannot be accepted.
+ */
+export function suggestPlans(eye: EyePlan, limits: PlanLimits = {}): SuggestedPlan[] {
+  const complete = completePlan(eye);
+  const kinds = new Map<string, { plan: CompletePlan; chance: number }[]>();
+  for (const candidate of candidates(complete, limits, arcsAllowed(complete))) keepBest(kinds, candidate);
+  const judged = [...kinds.values()].map((finalists) => finalists.map(({ plan }) => judgedExactly(plan)).sort(byRank)[0]!);
+  const worthwhile = judged.filter((one) => !judged.some((other) => other !== one && beats(other, one))).sort(byRank);
+  return listed(worthwhile).map((option, _, all) => ({ ...option, reason: reasonFor(option, all) }));
+}
+
+/** Arcs are offered unless a caution says stop as soon as one is planned. */
+function arcsAllowed(eye: CompletePlan): boolean {
+  const plan: CompletePlan = { ...eye, arcCount: 1, arcSite: 0, arcLength: 45 };
+  return cautionsOf(plan, judge(plan)).every(({ level }) => level !== 'stop');
+}
+
+/** Keeps the best few of each kind by the normal approximation. */
+function keepBest(kinds: Map<string, { plan: CompletePlan; chance: number }[]>, { plan, kind }: Candidate): void {
+  const chance = chanceWithin(judge(plan).spread, GOOD);
+  const best = kinds.get(kind) ?? [];
+  kinds.set(kind, best);
+  if (best.length === FINALISTS && chance <= best[FINALISTS - 1]!.chance) return;
+  const at = best.findIndex((other) => chance > other.chance);
+  best.splice(at < 0 ? best.length : at, 0, { plan, chance });
+  best.length = Math.min(best.length, FINALISTS);
+}
+
+type Judged = Omit<SuggestedPlan, 'reason'>;
+
+function judgedExactly(plan: CompletePlan): Judged {
+  const outcome = evaluatePlan(plan);
+  return { plan, outcome, ofHundred: Math.round(100 * outcome.chanceWithin(GOOD)), surgery: surgeryOf(plan) };
+}
+
+function surgeryOf(plan: CompletePlan): Surgery {
+  return { arcs: plan.arcCount, arcDegrees: plan.arcCount * plan.arcLength, lens: plan.lensCylinder ?? 0, width: plan.incisionWidth };
+}
+
+/** More chance first; then fewer cuts, no lens, shorter arcs, the narrower entry, and at last the smaller remainder. */
+function byRank(a: Judged, b: Judged): number {
+  return (
+    b.ofHundred - a.ofHundred ||
+    a.surgery.arcs - b.surgery.arcs ||
+    Number(a.surgery.lens > 0) - Number(b.surgery.lens > 0) ||
+    a.surgery.arcDegrees - b.surgery.arcDegrees ||
+    a.surgery.width - b.surgery.width ||
+    a.outcome.after.magnitude - b.outcome.after.magnitude ||
+    a.plan.incisionSite! - b.plan.incisionSite!
+  );
+}
+
+/** Whether a plan does at least as well with no more of anything, and better or with less of something. */
+function beats(a: Judged, b: Judged): boolean {
+  const [x, y] = [a.surgery, b.surgery];
+  const noMore = x.arcs <= y.arcs && x.arcDegrees <= y.arcDegrees && !(x.lens > 0 && y.lens === 0) && x.width <= y.width;
+  return a.ofHundred >= b.ofHundred && noMore && byRank(a, b) < 0;
+}
+
+/** The first few, of which the plan with the least surgery is always one: it is what the others are measured by. */
+function listed(ranked: Judged[]): Judged[] {
+  if (ranked.length <= LISTED) return ranked;
+  const least = ranked.reduce((a, b) => (amount(b) < amount(a) ? b : a));
+  const first = ranked.slice(0, LISTED);
+  return first.includes(least) ? first : [...first.slice(0, LISTED - 1), least];
+}
+
+/** Something to order plans by how much is done; the weights only break ties. */
+function amount({ surgery }: Judged): number {
+  return 1000 * surgery.arcs + 500 * Number(surgery.lens > 0) + surgery.arcDegrees + surgery.width;
+}

@@ -1,0 +1,40 @@
+import { RefusedValue, within } from './check.js';
+import { OWN_LIMITS } from './limits.js';
+import type { OwnFigures } from './types.js';
+
+/**
+ * The surgeon's own figures with every number checked, in a fixed order of fields so that equal figures are equal as text.
+ * @throws RangeError that names the figure, its value and the limits.
+ */
+export function checkedFigures(given: OwnFigures | null | undefined): OwnFigures | null {
+  if (given === null || given === undefined) return null;
+  if (typeof given !== 'object') throw new RefusedValue('ownFigures', given, 'an object with incision, arcs or both');
+  const { incision, arcs } = given;
+  const figures: OwnFigures = {};
+  if (incision) {
+    figures.incision = {
+      flattening: figure('incision.flattening', incision.flattening, 'flattening'),
+      torque: figure('incision.torque', incision.torque ?? 0, 'torque'),
+      sd: figure('incision.sd', incision.sd, 'sd'),
+      eyes: counted('incision.eyes', incision.eyes),
+    };
+  }
+  if (arcs) {
+    figures.arcs = {
+      share: figure('arcs.share', arcs.share, 'share'),
+      sdAlong: figure('arcs.sdAlong', arcs.sdAlong, 'sd'),
+      sdAcross: figure('arcs.sdAcross', arcs.sdAcross, 'sd'),
+      eyes: counted('arcs.eyes', arcs.eyes),
+    };
+  }
+  return figures.incision || figures.arcs ? figures : null;
+}
+
+function figure(name: string, value: unknown, limits: keyof typeof OWN_LIMITS): number {
+  const { min, max, unit } = OWN_LIMITS[limits];
+  return within(`ownFigures.${name}`, value, min, max, unit);
+}
+
+function counted(name: string, value: number | null | undefined): number | null {
+  return value === null || value === undefined ? null : figure(name, value, 'eyes');
+}

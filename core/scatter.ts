@@ -1,0 +1,60 @@
+import { RADIANS } from './angle.js';
+import { chanceWithin, smearedBy, turnedBy } from './spread.js';
+import type { Spread, Vector } from './types.js';
+
+export type Covariance = [xx: number, xy: number, yy: number];
+
+/** All that is uncertain of a result, with the error of the marks on the eye kept apart from the rest. */
+export interface Scatter {
+  /** What nobody places: the cornea as measured, front and back, D. */
+  start: Vector;
+  /** Variance of that per component, D². */
+  base: number;
+  /** Sum of what is placed by the marks, on its mean, D. */
+  placed: Vector;
+  /** Covariance of that in its own right, D². */
+  own: Covariance;
+  /** Standard deviation of the marks, degrees on the eye: they turn all that is placed, scatter and all, as one. */
+  turning: number;
+}
+
+/** Mean and covariance of the result, exactly; that it is normally distributed is an approximation. */
+export function momentsOf({ start, base, placed, own, turning }: Scatter): Spread {
+  const turned = turnedBy(placed, turning);
+  const smeared = smearedBy(own, turning);
+  const [xx, xy, yy] = turned.covariance.map((value, index) => value + smeared[index]!) as Covariance;
+  return { mean: { x: start.x + turned.mean.x, y: start.y + turned.mean.y }, covariance: [[xx + base, xy], [xy, yy + base]] };
+}
+
+/** Steps of the normal error of the marks, in standard deviations, and their weights. The sum is exact to about 1e-7. */
+const STEP = 0.25;
+const REACH = 5;
+const MARKS = Array.from({ length: (2 * REACH) / STEP + 1 }, (_, index) => {
+  const z = index * STEP - REACH;
+  return [z, (STEP * Math.exp((-z * z) / 2)) / Math.sqrt(2 * Math.PI)] as const;
+});
+
+/**
+ * Probability that what remains is at most `limit` dioptres. The marks' error enters as it is: for each error the rest
+ * is normal, and these chances are averaged. A strong lens that is turned bends the distribution too much for one normal.
+ */
+export function chanceOf(scatter: Scatter, limit: number): number {
+  const { start, base, placed, own, turning } = scatter;
+  if (Math.hypot(placed.x, placed.y) === 0) return chanceWithin(momentsOf(scatter), limit);
+  let chance = 0;
+  for (const [z, weight] of MARKS) {
+    const angle = 2 * RADIANS * turning * z;
+    const c = Math.cos(angle);
+    const s = Math.sin(angle);
+    const mean = { x: start.x + placed.x * c - placed.y * s, y: start.y + placed.x * s + placed.y * c };
+    const [xx, xy, yy] = turnedTensor(own, c, s);
+    chance += weight * chanceWithin({ mean, covariance: [[xx + base, xy], [xy, yy + base]] }, limit);
+  }
+  return Math.min(1, chance);
+}
+
+/** R·C·Rᵀ for a rotation with the given cosine and sine. */
+function turnedTensor([xx, xy, yy]: Covariance, c: number, s: number): Covariance {
+  const both = 2 * c * s * xy;
+  return [c * c * xx - both + s * s * yy, c * s * (xx - yy) + (c * c - s * s) * xy, s * s * xx + both + c * c * yy];
+}
