@@ -1,6 +1,7 @@
 import { nothing, svg } from 'lit';
+import { guard } from 'lit/directives/guard.js';
 import type { SVGTemplateResult } from 'lit';
-import { turn } from '../../core/index.js';
+import { meridianSpread, turn } from '../../core/index.js';
 import type { CompletePlan, PlanOutcome } from '../../core/index.js';
 import { REACH } from '../internal/drag-controller.js';
 import { px } from '../internal/geometry.js';
@@ -8,15 +9,19 @@ import { TITLE } from '../internal/layout.js';
 import { RADII } from './cornea.layout.js';
 import type { CorneaLayout } from './cornea.layout.js';
 import { labelText as text } from '../internal/label-text.js';
-import { LEAST_DRAWN, REMAINING_REACH, arcShapes, bowTie, incisionShape, meridianLine } from './cornea.parts.js';
+import { LEAST_DRAWN, REMAINING_REACH, arcShapes, bowTie, incisionShape, meridianLine, sectorPair } from './cornea.parts.js';
 import type { Handle } from './cornea.parts.js';
+
+/** Share of eyes in the sector of the remaining steep meridian. */
+const HALF = 0.5;
 
 /** The handle of the incision hides a clock hour that is nearer than this, degrees. */
 const HIDES_CLOCK = 11;
 
 /** Everything but the handles, from the back to the front. */
-export function drawCornea(plan: CompletePlan, outcome: PlanOutcome, layout: CorneaLayout): SVGTemplateResult {
-  return svg`${background(layout)} ${dial(plan, layout)}
+export function drawCornea(plan: CompletePlan, outcome: PlanOutcome, layout: CorneaLayout, hideSpread: boolean): SVGTemplateResult {
+  const hidden = hiddenHour(plan);
+  return svg`${guard([layout, hidden], () => svg`${background(layout)} ${dial(layout, hidden)}`)} ${hideSpread ? nothing : steepSpread(outcome, layout)}
     ${before(outcome, layout)}
     ${surgery(plan, layout)}
     ${remaining(outcome, layout)}`;
@@ -29,9 +34,15 @@ function background({ scale, irisPath }: CorneaLayout): SVGTemplateResult {
     <circle class="pupil" r=${px(RADII.pupil * scale)}></circle>`;
 }
 
-function dial(plan: CompletePlan, layout: CorneaLayout): SVGTemplateResult {
-  const { incisionSite } = plan;
-  const shown = layout.clock.filter(({ site }) => incisionSite === null || Math.abs(turn(site, incisionSite)) > HIDES_CLOCK);
+/** Clock hour, as a site, that the handle of the incision hides; null when it hides none. */
+function hiddenHour({ incisionSite }: CompletePlan): number | null {
+  if (incisionSite === null) return null;
+  const nearest = (Math.round(incisionSite / 30) * 30) % 360;
+  return Math.abs(turn(nearest, incisionSite)) > HIDES_CLOCK ? null : nearest;
+}
+
+function dial(layout: CorneaLayout, hidden: number | null): SVGTemplateResult {
+  const shown = layout.clock.filter(({ site }) => site !== hidden);
   return svg`<g part="ring">
       <path class="tick" d=${layout.tickPath}></path>
       <path class="long-tick" d=${layout.longTickPath}></path>
@@ -39,6 +50,11 @@ function dial(plan: CompletePlan, layout: CorneaLayout): SVGTemplateResult {
     </g>
     <g class="clock">${shown.map((label) => text(label))}</g>
     ${layout.words.map((label) => text(label, 'side'))} <g font-size=${TITLE * layout.size}>${text(layout.title, 'title')}</g>`;
+}
+
+/** Where the remaining steep meridian lies in half of all eyes like this. */
+function steepSpread({ spread }: PlanOutcome, layout: CorneaLayout): SVGTemplateResult {
+  return svg`<path part="steep-spread" d=${guard([spread, layout], () => sectorPair(meridianSpread(spread, HALF), layout))}></path>`;
 }
 
 function before({ before: astigmatism }: PlanOutcome, layout: CorneaLayout): SVGTemplateResult | typeof nothing {

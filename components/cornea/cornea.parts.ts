@@ -1,5 +1,5 @@
 import { path } from 'd3-path';
-import type { Astigmatism, CompletePlan } from '../../core/index.js';
+import type { Astigmatism, CompletePlan, MeridianSpread } from '../../core/index.js';
 import { alongAcross, arcPath, polar, polyline } from '../internal/geometry.js';
 import type { Point } from '../internal/geometry.js';
 import { RADII } from './cornea.layout.js';
@@ -51,6 +51,19 @@ export function bowTie({ magnitude, meridian }: Astigmatism, { scale, turn }: Fr
     petals.closePath();
   }
   return petals.toString();
+}
+
+/** Two opposite sectors of the cornea around a meridian; at 90° each side the whole disc. */
+export function sectorPair({ meridian, halfWidth }: MeridianSpread, { scale, turn }: Frame): string {
+  const sectors = path();
+  for (const middle of [meridian + turn, meridian + turn + 180]) {
+    const from = -((middle - halfWidth) * Math.PI) / 180;
+    const to = -((middle + halfWidth) * Math.PI) / 180;
+    sectors.moveTo(0, 0);
+    sectors.arc(0, 0, REMAINING_REACH * scale, from, to, true);
+    sectors.closePath();
+  }
+  return sectors.toString();
 }
 
 /** A line right across the cornea. */

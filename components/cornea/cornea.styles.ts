@@ -54,6 +54,10 @@ export const corneaStyles = css`
     stroke: var(--_remaining);
     stroke-width: 1.5;
   }
+  [part='steep-spread'] {
+    fill: var(--_remaining);
+    fill-opacity: 0.09;
+  }
   .entry {
     fill: none;
     stroke: var(--_incision);

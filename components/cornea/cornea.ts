@@ -1,18 +1,24 @@
 import { html, nothing, svg } from 'lit';
 import type { PropertyValues, SVGTemplateResult, TemplateResult } from 'lit';
-import { property, state } from 'lit/decorators.js';
+import { property } from 'lit/decorators.js';
 import { ref, createRef } from 'lit/directives/ref.js';
 import { classMap } from 'lit/directives/class-map.js';
+import type { EyePlan } from '../../core/index.js';
+import type { CaseModel } from '../internal/case-model.js';
 import { drawingStyles } from '../internal/drawing-styles.js';
-import { DragController } from '../internal/drag-controller.js';
+import { DragController, REACH } from '../internal/drag-controller.js';
 import type { DragTarget } from '../internal/drag-controller.js';
 import { direction } from '../internal/geometry.js';
 import type { Point } from '../internal/geometry.js';
-import { keyStep, movesNativeSlider } from '../internal/key-step.js';
+import type { Steppable } from '../internal/key-step.js';
+import { SliderControls } from '../internal/slider-controls.js';
+import type { SliderOwner } from '../internal/slider-controls.js';
 import { SizeController } from '../internal/size-controller.js';
+import { SourceController } from '../internal/source-controller.js';
+import { sourceStyles } from '../internal/source-styles.js';
 import { tokens } from '../internal/tokens.js';
 import { AstigView } from '../internal/view.js';
-import { EYE_NAME, NO_CASE } from '../internal/words.js';
+import { EYE_NAME, NO_CASE, SOURCE, SOURCE_OF_SPREAD } from '../internal/words.js';
 import { SLOW, dragPatch, patchOf, steppable } from './cornea.edits.js';
 import { corneaKey } from './cornea.key.js';
 import { layoutCornea } from './cornea.layout.js';
@@ -22,7 +28,7 @@ import type { Handle, HandleName } from './cornea.parts.js';
 import { drawCornea, drawHandle } from './cornea.drawing.js';
 import { clickedHandle } from './cornea.click.js';
 import { corneaStyles } from './cornea.styles.js';
-import { HANDLE_LABEL, HINT, describe, spokenHandle } from './cornea.words.js';
+import { HANDLE_LABEL, HINT, SPREAD_HINT, describe, spokenHandle } from './cornea.words.js';
 import { VIEWPOINTS, VIEWPOINT_NAME, viewpointTurn } from './viewpoint.js';
 import type { Viewpoint } from './viewpoint.js';
 
@@ -48,6 +54,7 @@ interface Grip {
  * @csspart steep-before - steep meridian as measured
  * @csspart flat-before - flat meridian as measured
  * @csspart steep-after - steep meridian of what is expected to be left
+ * @csspart steep-spread - sector that holds half of the remaining steep meridians of eyes like this
  * @csspart incision - the incision, to scale
  * @csspart arc - a relaxing arc, to scale
  * @csspart lens-axis - the meridian on which the toric lens is placed
@@ -59,22 +66,22 @@ interface Grip {
  * @fires {AstigInputEvent} astig-input - while the user moves something
  * @fires {AstigChangeEvent} astig-change - once when the user lets it go
  */
-export class AstigCornea extends AstigView implements DragTarget<Handle> {
-  static override styles = [tokens, drawingStyles, corneaStyles];
+export class AstigCornea extends AstigView implements DragTarget<Handle>, SliderOwner<HandleName> {
+  static override styles = [tokens, drawingStyles, sourceStyles, corneaStyles];
 
   /** From where the eye is seen: `facing`, `above` (surgeon at the head) or `temporal` (surgeon at the side). */
   @property() viewpoint: Viewpoint = 'facing';
 
-  /** The control that has the keyboard's visible focus. */
-  @state() private focused: HandleName | null = null;
+  /** Leaves out the sector in which the remaining steep meridian may lie. */
+  @property({ type: Boolean, attribute: 'hide-spread' }) hideSpread = false;
 
   private readonly size = new SizeController(this);
   private readonly drag = new DragController<Handle>(this, this);
+  private readonly sliders = new SliderControls<HandleName>(this, this);
   private readonly drawing = createRef<SVGSVGElement>();
+  private readonly source = new SourceController(this);
   private grip: Grip | null = null;
   private dragged = false;
-  /** Whether the focus is being set by the pointer: browsers take that for a keyboard's at times. */
-  private quietly = false;
   private known: { key: string; layout: CorneaLayout } | null = null;
 
   surface(): SVGSVGElement | null {
@@ -89,7 +96,7 @@ export class AstigCornea extends AstigView implements DragTarget<Handle> {
     const at = direction(point);
     this.grip = { offset: at - handle.facing, direction: at, time: performance.now() };
     this.dragged = false;
-    this.focusQuietly(handle.name);
+    this.sliders.focusQuietly(handle.name);
     this.requestUpdate();
   }
 
@@ -103,12 +110,12 @@ export class AstigCornea extends AstigView implements DragTarget<Handle> {
     this.grip = { ...grip, direction: at, time };
     this.dragged = true;
     const degrees = at - grip.offset - this.turn;
-    model.move(dragPatch(handle, degrees, model.plan, { fine: event.altKey, snap: !event.altKey && !slow }), this.source(handle.name), this);
+    model.move(dragPatch(handle, degrees, model.plan, { fine: event.altKey, snap: !event.altKey && !slow }), this.sliderSource(handle.name), this);
   }
 
   end(handle: Handle): void {
     this.grip = null;
-    this.model?.commit(this.source(handle.name), this);
+    this.model?.commit(this.sliderSource(handle.name), this);
     this.requestUpdate();
   }
 
@@ -118,18 +125,37 @@ export class AstigCornea extends AstigView implements DragTarget<Handle> {
     this.requestUpdate();
   }
 
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.focused = null;
+  sliderModel(): CaseModel | null {
+    return this.model;
+  }
+
+  sliderRange(name: HandleName): Steppable {
+    return steppable(name, this.model!.plan);
+  }
+
+  sliderLabel(name: HandleName): string {
+    return HANDLE_LABEL[name];
+  }
+
+  sliderText(name: HandleName): string {
+    return spokenHandle(name, this.model!.plan);
+  }
+
+  sliderPatch(name: HandleName, value: number): EyePlan {
+    return patchOf(name, value);
+  }
+
+  sliderSource(name: HandleName): string {
+    return `${TAG} ${name}-handle`;
+  }
+
+  sliderHeld(): boolean {
+    return this.drag.handle !== null;
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     super.willUpdate(changed);
-    const control = this.focusedControl();
-    if (!control || (this.editable && this.handles().some(({ name }) => name === control))) return;
-    // The control that has the focus is about to go, for instance because its step is taken back.
-    this.focused = null;
-    this.surface()?.parentElement?.focus({ preventScroll: true });
+    this.sliders.keepFocus(this.movable(), this.surface()?.closest('figure') ?? null);
   }
 
   protected override render(): TemplateResult {
@@ -151,71 +177,21 @@ export class AstigCornea extends AstigView implements DragTarget<Handle> {
         @pointerdown=${this.drag.onPointerDown}
         @click=${this.onClick}
       >
-        ${drawCornea(plan, outcome, layout)} ${handles.map((handle) => this.handle(handle))}
+        ${drawCornea(plan, outcome, layout, this.hideSpread)} ${handles.map((handle) => this.handle(handle))}
       </svg>
-      <div class="visually-hidden" @focusin=${this.onFocus} @focusout=${this.onBlur}>${this.controls(handles)}</div>
+      ${this.sliders.render(this.movable())}
       ${corneaKey(plan, outcome)}
-      <figcaption class="quiet">${capital(VIEWPOINT_NAME[viewpoint])}. <span class="hint">${handles.length > 0 ? HINT : nothing}</span></figcaption>
-    </figure>`;
+      <figcaption class="quiet">${capital(VIEWPOINT_NAME[viewpoint])}. <span class="hint">${handles.length > 0 ? HINT : nothing}</span>
+        ${this.hideSpread ? nothing : html`${SPREAD_HINT} ${this.source.button({ figure: 'spread' }, SOURCE, SOURCE_OF_SPREAD)}`}
+      </figcaption>
+    </figure>
+    ${this.source.render()}`;
   }
 
   private handle(handle: Handle): SVGTemplateResult {
     const held = this.drag.handle;
     const isHeld = held?.name === handle.name && held.side === handle.side;
-    return svg`<g class=${classMap({ handle: true, held: isHeld })} part="${handle.name}-handle">${drawHandle(handle, this.layout().scale, this.focused === handle.name)}</g>`;
-  }
-
-  /** One slider for each degree of freedom: what the keyboard and assistive technology work on. */
-  private controls(handles: readonly Handle[]): TemplateResult[] {
-    const { plan } = this.model!;
-    return TAB_ORDER.filter((name) => handles.some((handle) => handle.name === name)).map((name) => {
-      const { value, min, max } = steppable(name, plan);
-      return html`<input
-        type="range"
-        class=${name}
-        aria-label=${HANDLE_LABEL[name]}
-        aria-valuetext=${spokenHandle(name, plan)}
-        min=${min}
-        max=${max}
-        step="any"
-        .value=${String(value)}
-        @keydown=${(event: KeyboardEvent) => this.onKeydown(event, name)}
-        @keyup=${() => this.commit(name)}
-        @blur=${() => this.commit(name)}
-        @input=${(event: Event) => this.onInput(event, name)}
-        @change=${() => this.commit(name)}
-      />`;
-    });
-  }
-
-  private onKeydown(event: KeyboardEvent, name: HandleName): void {
-    const { model } = this;
-    if (!model) return;
-    if (event.key === 'Escape' && model.moving) {
-      model.cancel();
-    } else {
-      const value = keyStep(event, steppable(name, model.plan));
-      if (value === null) {
-        // A shortcut of the page or the browser shall reach it, but not turn the eye on its way.
-        if (movesNativeSlider(event.key)) event.preventDefault();
-        return;
-      }
-      this.focused = name;
-      model.move(patchOf(name, value), this.source(name), this);
-    }
-    // Neither the native slider nor a slide deck around it shall act on the same key.
-    event.preventDefault();
-    event.stopPropagation();
-  }
-
-  /** Assistive technology that sets the slider itself. The native event would leak out of the shadow root. */
-  private onInput(event: Event, name: HandleName): void {
-    event.stopPropagation();
-    this.model?.move(patchOf(name, Math.round(Number((event.target as HTMLInputElement).value))), this.source(name), this);
-  }
-
-  private commit(name: HandleName): void {
-    if (this.drag.handle === null) this.model?.commit(this.source(name), this);
+    return svg`<g class=${classMap({ handle: true, held: isHeld })} part="${handle.name}-handle">${drawHandle(handle, this.layout().scale, this.sliders.focused === handle.name)}</g>`;
   }
 
   /** A click on the ring, on the circle of the arcs or on the axis does what dragging does (WCAG 2.5.7). */
@@ -224,38 +200,18 @@ export class AstigCornea extends AstigView implements DragTarget<Handle> {
     const located = this.editable && !this.dragged && model ? this.drag.locate(event) : null;
     this.dragged = false;
     if (!located || !model) return;
-    const reach = 22 * located.perPixel;
-    if (nearestHandle(this.handles(), located.point, reach)) return;
-    const handle = clickedHandle(located.point, model.plan, this.layout(), this.focusedControl());
+    if (nearestHandle(this.handles(), located.point, REACH * located.perPixel)) return;
+    const handle = clickedHandle(located.point, model.plan, this.layout(), this.sliders.active());
     if (!handle) return;
     const degrees = direction(located.point) - this.turn;
-    this.focusQuietly(handle.name);
-    model.choose(dragPatch(handle, degrees, model.plan, { fine: event.altKey, snap: !event.altKey }), this.source(handle.name), this);
+    this.sliders.focusQuietly(handle.name);
+    model.choose(dragPatch(handle, degrees, model.plan, { fine: event.altKey, snap: !event.altKey }), this.sliderSource(handle.name), this);
   }
 
-  private onFocus(event: FocusEvent): void {
-    const target = event.target as HTMLElement;
-    this.focused = !this.quietly && target.matches(':focus-visible') ? (target.className as HandleName) : null;
-  }
-
-  /** Gives a control the focus without a ring: the pointer shows well enough where it is. */
-  private focusQuietly(name: HandleName): void {
-    this.quietly = true;
-    this.input(name)?.focus({ preventScroll: true });
-    this.quietly = false;
-  }
-
-  private onBlur(): void {
-    this.focused = null;
-  }
-
-  private focusedControl(): HandleName | null {
-    const active = this.shadowRoot?.activeElement;
-    return active instanceof HTMLInputElement ? (active.className as HandleName) : null;
-  }
-
-  private input(name: HandleName): HTMLInputElement | null {
-    return this.renderRoot.querySelector(`input.${name}`);
+  /** Names of what can be moved now, in the order of the keyboard. */
+  private movable(): HandleName[] {
+    const handles = this.editable ? this.handles() : [];
+    return TAB_ORDER.filter((name) => handles.some((handle) => handle.name === name));
   }
 
   private handles(): Handle[] {
@@ -276,10 +232,6 @@ export class AstigCornea extends AstigView implements DragTarget<Handle> {
     const key = `${width} ${font} ${family} ${this.turn} ${eye}`;
     if (this.known?.key !== key) this.known = { key, layout: layoutCornea({ width, font, family, turn: this.turn, eye, title: EYE_NAME[eye] }) };
     return this.known.layout;
-  }
-
-  private source(name: HandleName): string {
-    return `${TAG} ${name}-handle`;
   }
 }
 

@@ -15,6 +15,8 @@ export const HANDLE_LABEL: Record<HandleName, string> = {
   lens: 'Meridian of the toric lens',
 };
 
+export const SPREAD_HINT = 'The shaded sector holds the remaining steep meridian of half of all eyes like this.';
+
 export const HINT = 'Drag a handle, click the ring, or use the arrow keys.';
 
 /** What a control says of its value. */

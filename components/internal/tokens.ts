@@ -42,7 +42,7 @@ export const tokens = css`
     border: 0;
   }
   /* Text runs the way of its own language, also on a page that runs the other way. */
-  :is(p, li, dd, dt, td, th, figcaption, legend, label, span, strong) {
+  :is(p, li, dd, dt, td, th, figcaption, legend, label, span, strong, button) {
     unicode-bidi: plaintext;
   }
   :host(:dir(rtl)) :is(p, li, dd, dt, td, th, figcaption, legend, label) {

@@ -27,10 +27,11 @@ export class Tween implements ReactiveController {
 
   /** The value to draw now, on the way to `goal`. */
   towards(goal: number): number {
-    if (this.shown === null || this.still()) {
+    if (goal === this.goal) return this.shown ?? goal;
+    if (this.shown === null || still()) {
       this.shown = goal;
       this.path = null;
-    } else if (goal !== this.goal) {
+    } else {
       this.path = { from: this.shown, to: goal, start: performance.now() };
       this.frame ||= requestAnimationFrame(this.step);
     }
@@ -47,8 +48,8 @@ export class Tween implements ReactiveController {
     else this.frame = requestAnimationFrame(this.step);
     this.host.requestUpdate();
   };
+}
 
-  private still(): boolean {
-    return typeof matchMedia === 'undefined' || matchMedia('(prefers-reduced-motion: reduce)').matches;
-  }
+function still(): boolean {
+  return typeof matchMedia === 'undefined' || matchMedia('(prefers-reduced-motion: reduce)').matches;
 }

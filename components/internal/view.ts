@@ -24,6 +24,22 @@ export abstract class AstigView extends LitElement {
     return this.model !== null && !this.readOnly && !this.model.readOnly;
   }
 
+  /** Whether this frame has been drawn already while something is moved. */
+  private drawn = false;
+
+  /**
+   * Several movements can reach the page within one frame. The first is drawn at once, the others together before the
+   * next paint: each drawing in between would cost a layout that nobody sees. The model and its events do not wait.
+   */
+  protected override async scheduleUpdate(): Promise<void> {
+    if (this.model?.moving) {
+      if (this.drawn) await new Promise(requestAnimationFrame);
+      this.drawn = true;
+      requestAnimationFrame(() => (this.drawn = false));
+    }
+    await super.scheduleUpdate();
+  }
+
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (changed.has('for') && this.hasUpdated) this.caseController.find();
   }

@@ -19,5 +19,9 @@ export function stepName(source: StepSource, arcCount: number): string {
 
 export const NO_CASE = 'Nothing to show yet: this needs an astig-case around it, or its id in “for”.';
 
+/** Opens where a figure comes from. */
+export const SOURCE = 'Source';
+export const SOURCE_OF_SPREAD = 'Source of the uncertainty';
+
 export const ESTIMATE =
   'Estimates for teaching and discussion. The surgeon’s own measurements, local rules and licensed judgement decide.';

@@ -32,6 +32,31 @@ export const summaryStyles = css`
     text-decoration: underline solid 3px var(--_remaining);
     text-underline-offset: 0.25em;
   }
+  .chance {
+    margin-block: 1.25em 0;
+  }
+  .chance p {
+    margin: 0 0 0.5em;
+  }
+  .dots {
+    display: block;
+    inline-size: min(100%, 22em);
+    stroke: var(--_remaining);
+    stroke-width: 1;
+  }
+  .full {
+    fill: var(--_remaining);
+  }
+  .empty {
+    fill: none;
+  }
+  .own {
+    padding: 0 0.4em;
+    border: 1px solid var(--_quiet);
+    border-radius: 3px;
+    font-size: 0.8125em;
+    white-space: nowrap;
+  }
   .wrap {
     container-type: inline-size;
     margin-block: 1em 0;

@@ -1,14 +1,16 @@
 import { html, nothing } from 'lit';
 import type { PropertyValues, TemplateResult } from 'lit';
 import { state } from 'lit/decorators.js';
-import { references } from '../../core/index.js';
-import type { Caution, CompletePlan, PlanOutcome, SourceId } from '../../core/index.js';
-import { astigmatismText } from '../internal/format.js';
+import type { Astigmatism, PlanStep, SourceId } from '../../core/index.js';
+import { astigmatismText, dioptres } from '../internal/format.js';
+import { SourceController } from '../internal/source-controller.js';
+import { sourceStyles } from '../internal/source-styles.js';
 import { tokens } from '../internal/tokens.js';
 import { AstigView } from '../internal/view.js';
-import { ESTIMATE, EYE_NAME, NO_CASE } from '../internal/words.js';
+import { ESTIMATE, EYE_NAME, NO_CASE, SOURCE } from '../internal/words.js';
 import { summaryStyles } from './summary.styles.js';
-import { LEVEL_NAME, announcement, meanShiftText, planned, ruleText, stepRow } from './summary.words.js';
+import { iconArray } from './icon-array.js';
+import { LEVEL_NAME, LIMITS_TOLD, announcement, chanceSentence, meanShiftText, ofHundred, planned, ruleText, stepRow } from './summary.words.js';
 
 /**
  * The case in words and numbers: before, each step, what is left as expected and if the whole intended effect were
@@ -18,15 +20,18 @@ import { LEVEL_NAME, announcement, meanShiftText, planned, ruleText, stepRow } f
  * @csspart before - the astigmatism as measured
  * @csspart after - what is expected to be left
  * @csspart intended - what would remain if the whole intended effect were reached
+ * @csspart chance - how many of 100 eyes like this would end with little, in words and as dots
  * @csspart steps - the table of steps
  * @csspart caution - one caution; `data-id` and `data-level` say which
  * @csspart refused - what the page has set and could not be taken
  */
 export class AstigSummary extends AstigView {
-  static override styles = [tokens, summaryStyles];
+  static override styles = [tokens, sourceStyles, summaryStyles];
 
   /** What the live region says; changes when a movement has ended. */
   @state() private spoken = '';
+
+  private readonly source = new SourceController(this);
 
   /** What was last announced, or was there at the start: that is read as part of the page. Null before. */
   private heard: string | null = null;
@@ -42,13 +47,13 @@ export class AstigSummary extends AstigView {
   protected override render(): TemplateResult {
     const { model } = this;
     if (!model) return html`<p class="quiet">${NO_CASE}</p>`;
-    const { plan, outcome } = model;
     return html`${this.refused()}
-      <section aria-label="Summary, ${EYE_NAME[plan.eye].toLowerCase()}">
-        ${figures(plan, outcome)} ${steps(plan, outcome)} ${cautionList(outcome.cautions)}
+      <section aria-label="Summary, ${EYE_NAME[model.plan.eye].toLowerCase()}">
+        ${this.figures()} ${this.chance()} ${this.steps()} ${this.cautions()}
       </section>
       <p class="visually-hidden" role="status" aria-live="polite">${this.spoken}</p>
-      <p class="quiet">${ESTIMATE}</p>`;
+      <p class="quiet">${ESTIMATE}</p>
+      ${this.source.render()}`;
   }
 
   private refused(): TemplateResult | typeof nothing {
@@ -61,73 +66,80 @@ export class AstigSummary extends AstigView {
       </ul>
     </div>`;
   }
-}
 
-function figures(plan: CompletePlan, { before, after, afterIntended }: PlanOutcome): TemplateResult {
-  return html`<dl class="figures">
-    <div class="before" part="before">
-      <dt>Before, ${EYE_NAME[plan.eye].toLowerCase()}</dt>
-      <dd class="large">${astigmatismText(before)}</dd>
-      <dd>${ruleText(before)}</dd>
-    </div>
-    <div class="after" part="after">
-      <dt>Remaining, as expected</dt>
-      <dd class="large">${astigmatismText(after)}</dd>
-      <dd>${ruleText(after)}</dd>
-    </div>
-    <div part="intended">
-      <dt>Remaining, if all of the intended effect were reached</dt>
-      <dd class="large">${astigmatismText(afterIntended)}</dd>
-      <dd>${ruleText(afterIntended)}</dd>
-    </div>
-  </dl>`;
-}
+  private figures(): TemplateResult {
+    const { plan, outcome } = this.model!;
+    return html`<dl class="figures">
+      ${this.figure('before', `Before, ${EYE_NAME[plan.eye].toLowerCase()}`, outcome.before)}
+      ${this.figure('after', 'Remaining, as expected', outcome.after)}
+      ${this.figure('intended', 'Remaining, if all of the intended effect were reached', outcome.afterIntended)}
+    </dl>`;
+  }
 
-function steps(plan: CompletePlan, outcome: PlanOutcome): TemplateResult {
-  return html`<div class="wrap">
-    <table part="steps">
-      <caption class="visually-hidden">
-        What each step does
-      </caption>
-      <thead>
-        <tr>
-          <th scope="col">Step</th>
-          <th scope="col">Expected</th>
-          <th scope="col">If fully reached</th>
-        </tr>
-      </thead>
-      <tbody>
-        ${outcome.steps.map((step) => {
-          const { name, expected, intended } = stepRow(step, plan.arcCount);
-          return html`<tr>
-            <th scope="row">${name}</th>
-            <td data-label="Expected">${expected}</td>
-            <td data-label="If fully reached">${intended}</td>
-          </tr>`;
-        })}
-        ${planned(plan) ? nothing : html`<tr><td colspan="3">No incision, arc or toric lens is planned yet.</td></tr>`}
-        <tr>
-          <th scope="row">Mean corneal power</th>
-          <td colspan="2">${meanShiftText(outcome.meanPowerShift)}</td>
-        </tr>
-      </tbody>
-    </table>
-  </div>`;
-}
+  private figure(id: 'before' | 'after' | 'intended', name: string, value: Astigmatism): TemplateResult {
+    return html`<div class=${id} part=${id}>
+      <dt>${name}</dt>
+      <dd class="large">${this.source.button({ figure: id }, astigmatismText(value))}</dd>
+      <dd>${ruleText(value)}</dd>
+    </div>`;
+  }
 
-function cautionList(cautions: readonly Caution[]): TemplateResult | typeof nothing {
-  if (cautions.length === 0) return nothing;
-  return html`<ul class="cautions" aria-label="Cautions">
-    ${cautions.map(
-      ({ id, level, text, source }) =>
-        html`<li class=${level} part="caution" data-id=${id} data-level=${level}>
-          <strong>${LEVEL_NAME[level]}:</strong> ${text} <span class="quiet">(${sourceText(source)})</span>
-        </li>`,
-    )}
-  </ul>`;
-}
+  private chance(): TemplateResult {
+    const { outcome } = this.model!;
+    const [first, ...others] = LIMITS_TOLD.map((limit) => ({ limit, eyes: ofHundred(outcome.chanceWithin(limit)) }));
+    const rest = others.map(({ limit, eyes }) => `${dioptres(limit)}: ${eyes}`).join(', ');
+    return html`<div class="chance" part="chance">
+      <p>${this.source.button({ figure: 'chance' }, chanceSentence(first!.eyes, first!.limit))} <span class="quiet">(${rest} of 100)</span></p>
+      ${iconArray(first!.eyes)}
+    </div>`;
+  }
 
-function sourceText(source: string): string {
-  const { authors, title, year } = references[source as SourceId];
-  return year === null ? title.toLowerCase() : `${authors.split(',')[0]} ${year}`;
+  private steps(): TemplateResult {
+    const { plan, outcome } = this.model!;
+    return html`<div class="wrap">
+      <table part="steps">
+        <caption class="visually-hidden">
+          What each step does
+        </caption>
+        <thead>
+          <tr>
+            <th scope="col">Step</th>
+            <th scope="col">Expected</th>
+            <th scope="col">If fully reached</th>
+          </tr>
+        </thead>
+        <tbody>
+          ${outcome.steps.map((step) => this.step(step))}
+          ${planned(plan) ? nothing : html`<tr><td colspan="3">No incision, arc or toric lens is planned yet.</td></tr>`}
+          <tr>
+            <th scope="row">Mean corneal power</th>
+            <td colspan="2">${this.source.button({ figure: 'meanPower' }, meanShiftText(outcome.meanPowerShift))}</td>
+          </tr>
+        </tbody>
+      </table>
+    </div>`;
+  }
+
+  private step(step: PlanStep): TemplateResult {
+    const { name, expected, intended } = stepRow(step, this.model!.plan.arcCount);
+    const own = step.basis === 'own';
+    return html`<tr data-source=${step.source}>
+      <th scope="row">${name}${own ? html` <span class="own">own figure</span>` : nothing}</th>
+      <td data-label="Expected">${this.source.button({ figure: step.source, own }, expected)}</td>
+      <td data-label="If fully reached">${intended}</td>
+    </tr>`;
+  }
+
+  private cautions(): TemplateResult | typeof nothing {
+    const { cautions } = this.model!.outcome;
+    if (cautions.length === 0) return nothing;
+    return html`<ul class="cautions" aria-label="Cautions">
+      ${cautions.map(
+        ({ id, level, text, source }) =>
+          html`<li class=${level} part="caution" data-id=${id} data-level=${level}>
+            <strong>${LEVEL_NAME[level]}:</strong> ${text} ${this.source.button({ source: source as SourceId }, SOURCE, `Source of: ${text}`)}
+          </li>`,
+      )}
+    </ul>`;
+  }
 }

@@ -24,6 +24,19 @@ function effect(step: PlanStep, which: 'vector' | 'intended'): string {
   return added.magnitude < 0.005 ? 'no effect' : `flattens ${along} by ${dioptres(added.magnitude)}`;
 }
 
+/** Limits for which the chance is told, D. */
+export const LIMITS_TOLD = [0.5, 0.75, 1] as const;
+
+/** A chance as whole eyes of a hundred. */
+export function ofHundred(chance: number): number {
+  return Math.round(100 * chance);
+}
+
+/** The chance in words. Always of 100, so that two plans can be compared. */
+export function chanceSentence(eyes: number, limit: number): string {
+  return `About ${eyes} of 100 eyes like this would end with ${dioptres(limit)} or less.`;
+}
+
 /** What a reader hears after a change: the result first, then what to mind. */
 export function announcement({ after, cautions }: PlanOutcome): string {
   const minds = cautions.filter(({ level }) => level !== 'note').map(({ text }) => text);

@@ -1,7 +1,7 @@
 import { ticks } from 'd3-array';
 import { path } from 'd3-path';
 import { fromVector, toVector } from '../../core/index.js';
-import type { Astigmatism, PlanOutcome, StepSource, Vector } from '../../core/index.js';
+import type { Astigmatism, Ellipse, PlanOutcome, StepSource, Vector } from '../../core/index.js';
 import type { Point } from '../internal/geometry.js';
 
 /** What a vector of the diagram stands for. */
@@ -13,6 +13,8 @@ export interface Arrow {
   from: Vector;
   to: Vector;
   meaning: Astigmatism;
+  /** Whether the surgeon's own figure stands behind it. */
+  own: boolean;
 }
 
 /** Radii that the diagram can have, D. Few, so that the scale stays while something is dragged. */
@@ -34,19 +36,30 @@ const HEAD = { length: 10, half: 4 } as const;
 export function arrowsOf(outcome: PlanOutcome): Arrow[] {
   const origin = { x: 0, y: 0 };
   let tip = toVector(outcome.before);
-  const arrows: Arrow[] = [{ source: 'before', from: origin, to: tip, meaning: outcome.before }];
-  for (const { source, vector } of outcome.steps) {
+  const arrows: Arrow[] = [{ source: 'before', from: origin, to: tip, meaning: outcome.before, own: false }];
+  for (const { source, vector, basis } of outcome.steps) {
     const to = { x: tip.x + vector.x, y: tip.y + vector.y };
-    arrows.push({ source, from: tip, to, meaning: fromVector(vector) });
+    arrows.push({ source, from: tip, to, meaning: fromVector(vector), own: basis === 'own' });
     tip = to;
   }
-  arrows.push({ source: 'residual', from: origin, to: toVector(outcome.after), meaning: outcome.after });
+  arrows.push({ source: 'residual', from: origin, to: toVector(outcome.after), meaning: outcome.after, own: false });
   return arrows.filter(({ meaning }) => meaning.magnitude >= LEAST_DRAWN);
 }
 
+/** Shares of eyes that the ellipses hold. */
+export const SHARES = [0.5, 0.95] as const;
+
+/** What counts as a good result, D: the circle around the origin. */
+export const GOOD = 0.5;
+
+/** How far an ellipse reaches from the origin, D, at most. */
+export function reachOf({ cx, cy, a }: Ellipse): number {
+  return Math.hypot(cx, cy) + a;
+}
+
 /** Radius of the diagram, D: the next one that holds everything, or the present one while that serves. */
-export function diagramRadius(arrows: readonly Arrow[], present: number | null): number {
-  const extent = MARGIN * Math.max(0, ...arrows.map(({ to }) => Math.hypot(to.x, to.y)));
+export function diagramRadius(arrows: readonly Arrow[], ellipses: readonly Ellipse[], present: number | null): number {
+  const extent = Math.max(0, ...arrows.map(({ to }) => MARGIN * Math.hypot(to.x, to.y)), ...ellipses.map(reachOf));
   const fitting = RADII.find((radius) => radius >= extent) ?? extent;
   if (present === null || fitting >= present) return fitting;
   return extent <= fitting * KEEP ? fitting : present;

@@ -5,6 +5,17 @@ export const vectorsStyles = css`
     fill: none;
     stroke: var(--_line);
   }
+  [part='good'] {
+    fill: var(--_ink);
+    fill-opacity: 0.06;
+  }
+  [part='spread'] {
+    fill: var(--_remaining);
+    fill-opacity: 0.07;
+    stroke: var(--_remaining);
+    stroke-dasharray: 2 3;
+    vector-effect: non-scaling-stroke;
+  }
   .axis {
     stroke: var(--_line);
   }

@@ -1,22 +1,28 @@
-import { html, svg } from 'lit';
+import { html, nothing, svg } from 'lit';
 import type { SVGTemplateResult, TemplateResult } from 'lit';
-import { state } from 'lit/decorators.js';
+import { guard } from 'lit/directives/guard.js';
+import { property, state } from 'lit/decorators.js';
+import { ellipse } from '../../core/index.js';
+import type { Ellipse } from '../../core/index.js';
 import { drawingStyles } from '../internal/drawing-styles.js';
 import { px } from '../internal/geometry.js';
 import type { Point } from '../internal/geometry.js';
 import { labelText } from '../internal/label-text.js';
 import { nearestOn } from '../internal/labels.js';
 import { SizeController } from '../internal/size-controller.js';
+import { SourceController } from '../internal/source-controller.js';
+import type { Question } from '../internal/source-controller.js';
+import { sourceStyles } from '../internal/source-styles.js';
 import { tokens } from '../internal/tokens.js';
 import { Tween } from '../internal/tween.js';
 import { AstigView } from '../internal/view.js';
-import { NO_CASE } from '../internal/words.js';
+import { NO_CASE, SOURCE, SOURCE_OF_SPREAD } from '../internal/words.js';
 import { layoutVectors, placeVectorLabels } from './vectors.layout.js';
 import type { VectorsLayout } from './vectors.layout.js';
-import { arrowShape, arrowsOf, diagramRadius, ringSteps, toPoint } from './vectors.parts.js';
+import { GOOD, SHARES, arrowShape, arrowsOf, diagramRadius, ringSteps, toPoint } from './vectors.parts.js';
 import type { Arrow, VectorSource } from './vectors.parts.js';
 import { vectorsStyles } from './vectors.styles.js';
-import { CAPTION, arrowFigures, arrowName, arrowSentence, describeVectors } from './vectors.words.js';
+import { CAPTION, SPREAD_CAPTION, arrowFigures, arrowName, arrowSentence, describeVectors } from './vectors.words.js';
 
 /** Distance of a name from its arrow from which a line joins them, and how far below its middle that begins, px. */
 const LEADER = { least: 26, beside: 9 } as const;
@@ -28,17 +34,23 @@ const LEADER = { least: 26, beside: 9 } as const;
  * @tagname astig-vectors
  * @csspart ring - a circle of equal dioptres
  * @csspart vector - an arrow; `data-source` says which
+ * @csspart spread - an ellipse around what remains; `data-share` says how many eyes it holds
+ * @csspart good - the circle of 0.50 D
  * @csspart residual - the arrow of what is expected to be left
  * @cssprop [--astig-size=34rem] - greatest width of the drawing
  */
 export class AstigVectors extends AstigView {
-  static override styles = [tokens, drawingStyles, vectorsStyles];
+  static override styles = [tokens, drawingStyles, sourceStyles, vectorsStyles];
+
+  /** Leaves out the ellipses and the circle of 0.50 D. */
+  @property({ type: Boolean, attribute: 'hide-spread' }) hideSpread = false;
 
   /** The arrow that is pointed at or has the focus. */
   @state() private named: VectorSource | null = null;
 
   private readonly size = new SizeController(this);
   private readonly radius = new Tween(this);
+  private readonly source = new SourceController(this);
   private known: { key: string; layout: VectorsLayout } | null = null;
 
   protected override render(): TemplateResult {
@@ -46,26 +58,29 @@ export class AstigVectors extends AstigView {
     if (!model) return html`<p class="quiet">${NO_CASE}</p>`;
     const { plan, outcome } = model;
     const arrows = arrowsOf(outcome);
+    const ellipses = this.hideSpread ? [] : SHARES.map((share) => ellipse(outcome.spread, share));
     const layout = this.layout();
     const { half, halfHeight } = layout;
     return html`<figure class="plate" aria-label="Vector diagram">
       <span class="probe"></span>
       <svg role="group" font-size=${layout.font.small} aria-label=${describeVectors(plan, outcome, arrows)} viewBox="${-half} ${-halfHeight} ${2 * half} ${2 * halfHeight}">
-        ${this.diagram(arrows, layout, plan.arcCount)}
+        ${this.diagram(arrows, ellipses, layout, plan.arcCount)}
       </svg>
       ${this.key(arrows, plan.arcCount)}
       <figcaption class="quiet readout">${this.caption(arrows, plan.arcCount)}</figcaption>
-    </figure>`;
+      ${this.hideSpread ? nothing : html`<p class="quiet">${SPREAD_CAPTION} ${this.source.button({ figure: 'spread' }, SOURCE, SOURCE_OF_SPREAD)}</p>`}
+    </figure>
+    ${this.source.render()}`;
   }
 
-  private diagram(arrows: readonly Arrow[], layout: VectorsLayout, arcCount: number): SVGTemplateResult {
-    const dioptres = this.radius.towards(diagramRadius(arrows, this.radius.goal));
+  private diagram(arrows: readonly Arrow[], ellipses: readonly Ellipse[], layout: VectorsLayout, arcCount: number): SVGTemplateResult {
+    const dioptres = this.radius.towards(diagramRadius(arrows, ellipses, this.radius.goal));
     const scale = layout.radius / dioptres;
     const steps = ringSteps(dioptres);
     const rings = [...steps, dioptres].map((value) => ({ id: `ring ${value}`, text: `${Number(value.toFixed(2))}\u00a0D`, value }));
     const names = new Map(arrows.map(({ source }) => [source as string, arrowName(source, arcCount)]));
     const places = placeVectorLabels(layout, arrows, names, scale, rings);
-    return svg`${grid(layout, steps, scale)}
+    return svg`${guard([layout, dioptres], () => grid(layout, steps, scale))} ${ellipses.length > 0 ? spreadShapes(ellipses, scale) : nothing}
       ${arrows.map((arrow) => this.arrow(arrow, scale, arcCount))}
       <circle class="origin" r="3"></circle>
       <g class="rings" aria-hidden="true">${rings.map(({ id, text }) => placed(places.get(id), text))}</g>
@@ -83,8 +98,10 @@ export class AstigVectors extends AstigView {
       class="vector ${source}"
       part=${source === 'residual' ? 'residual' : 'vector'}
       data-source=${source}
-      role="img"
+      role="button"
       tabindex="0"
+      @click=${() => this.source.ask(question(arrow))}
+      @keydown=${(event: KeyboardEvent) => this.onKeydown(event, arrow)}
       aria-label=${arrowSentence(arrow, arcCount)}
       @pointerenter=${() => (this.named = source)}
       @pointerleave=${() => (this.named = null)}
@@ -97,6 +114,12 @@ export class AstigVectors extends AstigView {
       <line class="shaft" x1=${x1} y1=${y1} x2=${px(shaft.x2)} y2=${px(shaft.y2)}></line>
       <path class="head" d=${head}></path>
     </g>`;
+  }
+
+  private onKeydown(event: KeyboardEvent, arrow: Arrow): void {
+    if (event.key !== 'Enter' && event.key !== ' ') return;
+    event.preventDefault();
+    this.source.ask(question(arrow));
   }
 
   private key(arrows: readonly Arrow[], arcCount: number): TemplateResult {
@@ -130,6 +153,20 @@ function grid({ radius, rim, words }: VectorsLayout, steps: readonly number[], s
     <circle part="ring" r=${px(radius)}></circle>
     <g class="rim" aria-hidden="true">${rim.map((label) => labelText(label))}</g>
     <g aria-hidden="true">${words.map((label) => labelText(label, 'side'))}</g>`;
+}
+
+/** Around what remains: half of all eyes like this, and 95 of 100; around the origin: what counts as good. */
+function spreadShapes(ellipses: readonly Ellipse[], scale: number): SVGTemplateResult {
+  return svg`<circle part="good" r=${px(GOOD * scale)}></circle>
+    ${ellipses.map(
+      ({ cx, cy, a, b, angle }, index) =>
+        svg`<ellipse part="spread" data-share=${SHARES[index]} rx=${px(a * scale)} ry=${px(b * scale)} transform="translate(${px(cx * scale)} ${px(-cy * scale)}) rotate(${px(-angle)})"></ellipse>`,
+    )}`;
+}
+
+/** What an arrow answers when it is asked where it comes from. */
+function question({ source, own }: Arrow): Question {
+  return { figure: source === 'residual' ? 'after' : source, own };
 }
 
 /** Joins a name to its arrow where it had to stand further off. */

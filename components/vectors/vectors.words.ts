@@ -6,6 +6,9 @@ import type { Arrow, VectorSource } from './vectors.parts.js';
 
 export const CAPTION = 'Angles are doubled here, so that meridians at right angles to each other cancel.';
 
+export const SPREAD_CAPTION =
+  'Half of all eyes like this would end in the inner ellipse, 95 of 100 in the outer one. The shaded circle is 0.50 D.';
+
 /** Name of an arrow. */
 export function arrowName(source: VectorSource, arcCount: number): string {
   if (source === 'before') return 'before';

@@ -52,6 +52,20 @@ describe('astig-cornea: drawing', () => {
     }
   });
 
+  it('shades the sector of the remaining steep meridian, narrower where more is known, and hides it when asked', async () => {
+    const { eye, cornea } = await corneaFixture();
+    eye.plan = { steepK: 46, steepMeridian: 90 };
+    await drawn(cornea);
+    const area = (): number => cornea.shadowRoot!.querySelector<SVGPathElement>('[part~="steep-spread"]')!.getBBox().width;
+    const sure = area();
+    eye.plan = { steepK: 43.5, steepMeridian: 90 };
+    await drawn(cornea);
+    expect(area()).to.be.above(2 * sure);
+    cornea.hideSpread = true;
+    await drawn(cornea);
+    expect(cornea.shadowRoot!.querySelector('[part~="steep-spread"]')).to.equal(null);
+  });
+
   it('lets the petals shrink and turn with what is left', async () => {
     const { eye, cornea } = await corneaFixture();
     const size = (): number => cornea.shadowRoot!.querySelector<SVGPathElement>('.remaining-petals')!.getBBox().width;

@@ -32,7 +32,7 @@ describe('astig-summary', () => {
     const first = view.shadowRoot!.querySelector('[part="caution"]')!;
     expect(first.getAttribute('data-id')).to.equal('arc-too-deep');
     expect(first.getAttribute('data-level')).to.equal('stop');
-    expect(text('caution')).to.match(/^Stop: 600 µm is 92 % .*\(common practice\)$/);
+    expect(text('caution')).to.match(/^Stop: 600 µm is 92 % .* Source$/);
   });
 
   it('says that the figures are estimates and who decides', async () => {
@@ -67,6 +67,28 @@ describe('astig-summary', () => {
     eye.setAttribute('arc-length', '30');
     await drawn(view);
     expect(text('refused')).to.equal('');
+  });
+
+  it('tells the chance in words and as a hundred dots, always of 100', async () => {
+    const { eye, view, text } = await summary();
+    const eyes = Math.round(100 * eye.outcome.chanceWithin(0.5));
+    expect(text('chance')).to.contain(`About ${eyes} of 100 eyes like this would end with 0.50 D or less.`);
+    expect(view.shadowRoot!.querySelectorAll('.dots .full')).to.have.length(eyes);
+    expect(view.shadowRoot!.querySelectorAll('.dots circle')).to.have.length(100);
+    expect(view.shadowRoot!.textContent).to.not.match(/\b1 (in|of|out of) \d/);
+    eye.ownFigures = { arcs: { share: 0.9, sdAlong: 0.05, sdAcross: 0.05 } };
+    await drawn(view);
+    expect(view.shadowRoot!.querySelectorAll('.dots .full').length).to.be.above(eyes);
+  });
+
+  it('says where the surgeon’s own figures stand in place of the model', async () => {
+    const { eye, view } = await summary();
+    const marked = (): (string | null)[] => [...view.shadowRoot!.querySelectorAll('.own')].map((mark) => mark.closest('tr')!.getAttribute('data-source'));
+    expect(marked()).to.deep.equal([]);
+    eye.ownFigures = { incision: { flattening: 0.4, sd: 0.2 } };
+    await drawn(view);
+    expect(marked()).to.deep.equal(['incision']);
+    expect(view.shadowRoot!.querySelector('[data-source="incision"]')!.textContent).to.contain('0.40');
   });
 
   it('takes markup in attributes as text', async () => {

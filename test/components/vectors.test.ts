@@ -1,6 +1,6 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import { resetMouse, sendKeys, sendMouse } from '@web/test-runner-commands';
-import { toVector } from '../../core/index.js';
+import { ellipse, toVector } from '../../core/index.js';
 import type { AstigCase } from '../../components/case/case.js';
 import type { AstigVectors } from '../../components/vectors/vectors.js';
 import { cdp } from '../cdp.js';
@@ -62,14 +62,36 @@ describe('astig-vectors', () => {
     expect(Number(place('135°').getAttribute('y'))).to.be.above(100);
   });
 
-  it('always uses its space: the longest vector reaches at least half of the way', async () => {
+  it('always uses its space: what is drawn reaches at least half of the way', async () => {
     for (const steepK of [43.3, 43.8, 44.4, 46, 49, 56]) {
-      const { root } = await diagram({ flatK: 43, steepK, backSurface: 'omitted', incisionSite: null, arcCount: 0 });
+      const { view, root } = await diagram({ flatK: 43, steepK, backSurface: 'omitted', incisionSite: null, arcCount: 0 });
+      view.hideSpread = true;
+      await drawn(view);
       await new Promise((resolve) => setTimeout(resolve, 300));
       const rings = [...root.querySelectorAll<SVGCircleElement>('[part="ring"]')].map((ring) => ring.r.baseVal.value);
       expect(Math.hypot(...ends(root, 'before').tip) / Math.max(...rings), String(steepK)).to.be.within(0.5, 1);
       expect(rings.length).to.be.within(2, 6);
     }
+  });
+
+  it('draws the ellipses of half and of 95 in 100 eyes, and the circle of 0.50 D, to scale; they can be hidden', async () => {
+    const { eye, view, root } = await diagram();
+    await new Promise((resolve) => setTimeout(resolve, 300));
+    await drawn(view);
+    const scale = scaleOf(root, eye);
+    const shapes = [...root.querySelectorAll<SVGEllipseElement>('[part="spread"]')];
+    expect(shapes.map((shape) => shape.dataset['share'])).to.deep.equal(['0.5', '0.95']);
+    shapes.forEach((shape, index) => {
+      const expected = ellipse(eye.outcome.spread, [0.5, 0.95][index]!);
+      expect(shape.rx.baseVal.value).to.be.closeTo(expected.a * scale, 0.1);
+      expect(shape.ry.baseVal.value).to.be.closeTo(expected.b * scale, 0.1);
+      const { e, f } = shape.transform.baseVal.consolidate()!.matrix;
+      expect([e, -f].map((value) => value / scale)[0]).to.be.closeTo(eye.outcome.spread.mean.x, 0.01);
+    });
+    expect(root.querySelector<SVGCircleElement>('[part="good"]')!.r.baseVal.value).to.be.closeTo(0.5 * scale, 0.1);
+    view.hideSpread = true;
+    await drawn(view);
+    expect(root.querySelectorAll('[part="spread"], [part="good"]')).to.have.length(0);
   });
 
   it('rescales smoothly, and at once where less motion is wanted', async () => {
