@@ -6,6 +6,8 @@ export { cautionsFor } from './cautions.js';
 export { RefusedValue } from './check.js';
 export { RISKS } from './risks.js';
 export { DEFAULTS, FIELDS, completePlan } from './fields.js';
+export * from './direction.js';
+export * from './figures.js';
 export * from './incision.js';
 export * from './keratometry.js';
 export * from './lens.js';
