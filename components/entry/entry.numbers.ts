@@ -1,0 +1,48 @@
+import { decimal } from '../internal/format.js';
+import type { FieldSpec } from './entry.fields.js';
+
+/** A plain decimal number; exponents and hexadecimals are slips of the finger here. */
+const DECIMAL = /^[+-]?(?:\d+(?:\.\d*)?|\.\d+)$/;
+
+/** What may trail a number in a field of that unit. Compatibility forms have been unified before. */
+const TRAILING: Record<string, RegExp> = {
+  D: /(?:d|dpt)$/i,
+  mm: /mm$/i,
+  '°': /°$/,
+  µm: /(?:μm|um)$/i,
+  years: /(?:years?|y)$/i,
+};
+
+/** The number in a text as people write it: decimal point or comma, spaces, its own unit. `bare` is what is left to read. */
+export function readNumber(text: string, unit: string): { bare: string; value: number | null } {
+  const bare = text
+    .normalize('NFKC')
+    .replace(/\s/g, '')
+    .replace('−', '-')
+    .replace(',', '.')
+    .replace(TRAILING[unit] ?? /$^/, '');
+  return { bare, value: DECIMAL.test(bare) ? Number(bare) : null };
+}
+
+/** A number as a field shows it: as few decimals as say all there is to say, within the field's bounds. */
+export function shownNumber(value: number, { digits: [fewest, most] }: Pick<FieldSpec, 'digits'>): string {
+  for (let digits = fewest; digits < most; digits += 1) {
+    const scaled = value * 10 ** digits;
+    if (Math.abs(scaled - Math.round(scaled)) < 1e-6) return decimal(value, digits);
+  }
+  return decimal(value, most);
+}
+
+/** Whether more digits could still bring `bare` between the limits, so that it is too early to call it wrong. */
+export function isUnfinished(bare: string, min: number, max: number): boolean {
+  if (bare.startsWith('-')) return min < 0 && isUnfinished(bare.slice(1), Math.max(0, -max), -min);
+  if (bare === '' || bare === '+' || bare === '.') return true;
+  if (!DECIMAL.test(bare)) return false;
+  const start = Number(bare);
+  const point = bare.indexOf('.');
+  if (point >= 0) return start <= max && start + 10 ** (point + 1 - bare.length) > min;
+  for (let power = 0; power <= 4 && start * 10 ** power <= max; power += 1) {
+    if ((start + 1) * 10 ** power > min) return true;
+  }
+  return false;
+}
