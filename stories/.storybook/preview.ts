@@ -10,10 +10,11 @@ const preview: Preview = {
       storySort: {
         order: [
           'The whole picture',
+          'How sure is this?',
           'The day list',
           ['All six', 'Alder', 'Birch', 'Cedar', 'Dogwood', 'Elm', 'Fir'],
           'Elements',
-          ['astig-case', 'astig-cornea', 'astig-vectors', 'astig-summary', 'astig-entry'],
+          ['astig-case', 'astig-cornea', 'astig-vectors', 'astig-summary', 'astig-entry', 'astig-sweep', 'astig-options'],
         ],
       },
     },
