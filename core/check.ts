@@ -36,6 +36,7 @@ export function oneOf<Choice extends string | number>(field: string, value: unkn
 
 function printed(value: unknown): string {
   if (typeof value === 'string') return `“${value.length > 40 ? `${value.slice(0, 40)}…` : value}”`;
-  if (typeof value === 'number' || value === null || value === undefined) return String(value);
+  if (value === null || value === undefined) return 'none';
+  if (typeof value === 'number') return String(value);
   return typeof value;
 }

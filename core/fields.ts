@@ -83,7 +83,7 @@ function refuseContradictions(plan: CompletePlan): void {
   fromReadings({ flat: flatK, steep: steepK, steepMeridian });
   backSurface(plan.backSurface);
   if (plan.arcCount > 0 && plan.arcSite === null) {
-    throw new RefusedValue('arcSite', null, `0 to 360 °, for ${plan.arcCount} arc(s) are planned`);
+    throw new RefusedValue('arcSite', null, `0 to 360 °, for ${plan.arcCount === 1 ? 'an arc is' : 'arcs are'} planned`);
   }
   if (plan.lensCylinder && plan.lensMeridian === null) {
     throw new RefusedValue('lensMeridian', null, `0 to 180 °, for a lens of ${plan.lensCylinder} D is planned`);

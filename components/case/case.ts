@@ -9,6 +9,7 @@ import { CaseModel, withoutPlan } from '../internal/case-model.js';
 import type { CaseOwner, KUnit } from '../internal/case-model.js';
 import { AstigChangeEvent, AstigInputEvent } from '../internal/events.js';
 import { holds } from '../internal/tree.js';
+import { undoByKey } from '../internal/undo-keys.js';
 import { numberConverter, readingsInDioptres } from './settings.js';
 import type { GivenReading } from './settings.js';
 
@@ -95,7 +96,7 @@ export class AstigCase extends LitElement implements CaseOwner {
   constructor() {
     super();
     new ContextProvider(this, { context: caseContext, initialValue: this.model });
-    this.addEventListener('keydown', (event) => this.onKeydown(event));
+    this.addEventListener('keydown', (event) => undoByKey(event, this.current(), 'astig-case'));
     this.takeEarlyPlan();
   }
 
@@ -206,19 +207,6 @@ export class AstigCase extends LitElement implements CaseOwner {
       this[name] = this.kUnit === 'mm' ? radiusOrAsIs(plan[name]) : plan[name];
     }
     this.writing = false;
-  }
-
-  private onKeydown(event: KeyboardEvent): void {
-    const key = event.key.toLowerCase();
-    if (!(event.ctrlKey || event.metaKey) || event.altKey || event.defaultPrevented) return;
-    const back = key === 'z' && !event.shiftKey;
-    const forth = (key === 'z' && event.shiftKey) || (key === 'y' && !event.shiftKey);
-    if (!back && !forth) return;
-    const model = this.current();
-    if (back ? !model.canUndo : !model.canRedo) return;
-    event.preventDefault();
-    if (back) model.undo('astig-case undo');
-    else model.redo('astig-case redo');
   }
 }
 

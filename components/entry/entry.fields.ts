@@ -63,6 +63,11 @@ const IN_MILLIMETRES: Partial<Record<NumberField, FieldSpec>> = {
 /** What `typical` adds, as a first guess for a measured back surface. */
 export const TYPICAL_BACK_SURFACE: BackSurface = `${MODEL.backSurface.typical.value}@180`;
 
+/** Whether an element is the box of a numeric field, which is called by the field's name. */
+export function isNumberField(input: HTMLInputElement): input is HTMLInputElement & { name: NumberField } {
+  return input.name in NUMBER_FIELDS;
+}
+
 /** The field as it is shown while readings are in `unit`. */
 export function specOf(id: NumberField, unit: KUnit): FieldSpec {
   return (unit === 'mm' && IN_MILLIMETRES[id]) || NUMBER_FIELDS[id];

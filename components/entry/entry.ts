@@ -10,7 +10,7 @@ import { AstigView } from '../internal/view.js';
 import { ESTIMATE, NO_CASE } from '../internal/words.js';
 import { choiceField as planFieldOf, chosenPatch, mirrored } from './entry.choices.js';
 import type { Choice } from './entry.choices.js';
-import { NUMBER_FIELDS, isPlanned, sourceOf } from './entry.fields.js';
+import { isNumberField, isPlanned, sourceOf } from './entry.fields.js';
 import type { NumberField } from './entry.fields.js';
 import { actionButtons, choiceField, group, more, numberField, offerBox, refusedBox, riskField } from './entry.parts.js';
 import type { Action, FormState } from './entry.parts.js';
@@ -61,6 +61,11 @@ export class AstigEntry extends AstigView {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     super.willUpdate(changed);
+    this.settle();
+  }
+
+  /** Takes note of what has happened to the case. Views are drawn once a frame, and a key may come before that. */
+  private settle(): void {
     const { model, seen, typing } = this;
     if (seen && seen.model !== model) typing.leave(seen.model);
     // What was typed and offered was meant for the plan that is gone: it may have been another eye.
@@ -137,6 +142,7 @@ export class AstigEntry extends AstigView {
     const input = event.target as HTMLInputElement;
     if (!this.model || !isNumberField(input)) return;
     this.spoken = '';
+    this.settle();
     this.typing.type(input.name, input.value, this.model);
     this.look();
     this.requestUpdate();
@@ -240,8 +246,4 @@ export class AstigEntry extends AstigView {
   private get fixed(): boolean {
     return !this.editable || this.model!.refusals.length > 0;
   }
-}
-
-function isNumberField(input: HTMLInputElement): input is HTMLInputElement & { name: NumberField } {
-  return input.name in NUMBER_FIELDS;
 }

@@ -63,7 +63,7 @@ export const OPTIONS = {
     ['mm', 'mm'],
   ],
   backSurface: [
-    ['omitted', 'Left out'],
+    ['omitted', 'Not counted'],
     ['typical', 'Typical'],
     ['measured', 'Measured'],
   ],
@@ -165,7 +165,7 @@ export function refusedText(spec: FieldSpec, bare: string, { limits }: RefusedVa
 
 /** A refusal of the page's own settings, with fields called by their labels. */
 export function refusalText({ message }: RefusedValue): string {
-  return inPlainWords(message).replace(': null is', ': none is').replace(/^./, (first) => first.toUpperCase());
+  return inPlainWords(message).replace(/^./, (first) => first.toUpperCase());
 }
 
 const NAMES = new RegExp(`\\b(?:kUnit|${FIELDS.filter((field) => /[A-Z]/.test(field)).join('|')})\\b|^(?:eye|age|risks)(?=:)`, 'g');

@@ -2,6 +2,7 @@ import { ContextEvent } from '@lit/context';
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { caseContext } from './case-context.js';
 import type { CaseModel } from './case-model.js';
+import { undoByKey } from './undo-keys.js';
 
 type Host = ReactiveControllerHost & HTMLElement & { for: string };
 
@@ -19,6 +20,10 @@ export class CaseController implements ReactiveController {
 
   constructor(private readonly host: Host) {
     host.addController(this);
+    // The keys of a view that lies outside of its case do not bubble through it.
+    host.addEventListener('keydown', (event) => {
+      if (host.for && this.model) undoByKey(event, this.model, host.localName);
+    });
   }
 
   hostConnected(): void {

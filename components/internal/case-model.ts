@@ -69,6 +69,7 @@ export class CaseModel {
     if (this.refusals.length > 0 || samePlan(plan, this.plan)) return;
     this.past = [];
     this.future = [];
+    this.draft = null;
     this.take(plan);
   }
 

@@ -1,4 +1,5 @@
 import { expect, fixture, html } from '@open-wc/testing';
+import { sendMouse } from '@web/test-runner-commands';
 import fc from 'fast-check';
 import { LIMITS, evaluatePlan } from '../../core/index.js';
 import type { EyePlan } from '../../core/index.js';
@@ -256,5 +257,30 @@ describe('astig-case: undo and redo', () => {
     const { eye } = await moved();
     eye.reset();
     expect(eye.plan).to.include({ steepK: 44, steepMeridian: 180, age: 70, localThickness: 650, incisionSite: null, arcCount: 0, lensCylinder: null });
+  });
+});
+
+describe('astig-case: the page and the user at once', () => {
+  it('ends a movement when the page loads another plan, and does not undo into the old eye', async () => {
+    const { eye, cornea } = await corneaFixture();
+    await dragMouse(centreOf(cornea, '[part~="incision-handle"]'), onEye(cornea, 120, 6.75), { hold: true });
+    eye.plan = { ...CEDAR, eye: 'left', incisionSite: 0 };
+    expect(eye.plan.eye).to.equal('left');
+    await sendMouse({ type: 'up' });
+    eye.undo();
+    expect(eye.plan.eye).to.equal('left');
+  });
+
+  it('takes back by key in a view that names its case from outside', async () => {
+    const { eye, cornea } = await corneaFixture();
+    eye.id = 'far';
+    cornea.for = 'far';
+    eye.parentElement!.append(cornea);
+    await drawn(cornea);
+    cornea.shadowRoot!.querySelector<HTMLInputElement>('input.incision')!.focus();
+    await press('PageUp');
+    expect(eye.incisionSite).to.equal(190);
+    await press('Control+z');
+    expect(eye.incisionSite).to.equal(180);
   });
 });

@@ -53,6 +53,16 @@ describe('astig-entry: changes from elsewhere', () => {
     expect(form.eye.plan.flatK).to.equal(43);
   });
 
+  it('carries none over either when the next key comes before the other eye is drawn', async () => {
+    const form = await Form.open();
+    await form.fill('flatK', '44');
+    form.eye.plan = { flatK: 43, steepK: 46 };
+    expect(form.eye.plan.steepK).to.equal(46);
+    form.field('age').value = '70';
+    form.field('age').dispatchEvent(new InputEvent('input', { bubbles: true, composed: true }));
+    expect([form.eye.plan.age, form.eye.plan.flatK]).to.deep.equal([70, 43]);
+  });
+
   it('says which settings of the page are refused, and changes nothing until they are mended', async () => {
     const form = await Form.open({ age: 50 });
     form.eye.flatK = 99;
