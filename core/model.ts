@@ -12,6 +12,7 @@ export interface ModelConstant<Value = number> {
   note: string;
 }
 
+/* @__NO_SIDE_EFFECTS__ */
 function constant<Value>(value: Value, unit: string, source: readonly SourceId[], note: string): ModelConstant<Value> {
   return { value, unit, source, note };
 }

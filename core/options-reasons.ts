@@ -1,5 +1,5 @@
 import { siteName } from './angle.js';
-import type { SuggestedPlan } from './options.js';
+import type { SuggestedPlan } from './options-types.js';
 
 type Option = Omit<SuggestedPlan, 'reason'>;
 

@@ -4,32 +4,13 @@ import { completePlan } from './fields.js';
 import { candidates } from './options-candidates.js';
 import type { Candidate, PlanLimits } from './options-candidates.js';
 import { reasonFor } from './options-reasons.js';
+import type { SuggestedPlan, Surgery } from './options-types.js';
 import { evaluatePlan } from './plan.js';
 import { chanceWithin } from './spread.js';
-import type { CompletePlan, EyePlan, PlanOutcome } from './types.js';
+import type { CompletePlan, EyePlan } from './types.js';
 
 export type { EntrySite, PlanLimits } from './options-candidates.js';
-
-/** How much is done to the eye. */
-export interface Surgery {
-  arcs: 0 | 1 | 2;
-  /** Length of all arcs together, degrees. */
-  arcDegrees: number;
-  /** Cylinder of the toric lens, D; 0 without. */
-  lens: number;
-  /** Width of the incision, mm. */
-  width: number;
-}
-
-export interface SuggestedPlan {
-  plan: CompletePlan;
-  outcome: PlanOutcome;
-  /** Chance that 0.50 D or less remain, in whole hundredths: `62` is 62 of 100. */
-  ofHundred: number;
-  surgery: Surgery;
-  /** Why it is listed, in words: what it gains over the nearest plan with less surgery. */
-  reason: string;
-}
+export type { SuggestedPlan, Surgery } from './options-types.js';
 
 /** What counts as a good result, D. */
 const GOOD = 0.5;

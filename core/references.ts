@@ -17,6 +17,7 @@ export interface Reference {
   use: string;
 }
 
+/* @__NO_SIDE_EFFECTS__ */
 const record = (
   status: Reference['status'],
   [authors, title, journal, year, pages = '', doi = '']: [string, string, string, number | null, string?, string?],

@@ -31,10 +31,13 @@ if (status !== 0) process.exit(status ?? 1);
 const algebra = join(root, 'core/algebra.ts');
 if (existsSync(algebra)) await build({ ...common, entryPoints: [algebra], outfile: join(dist, 'core/algebra.js') });
 
+// One file for a page without a bundler. What few readers ask for (sources, other languages) comes when they do.
 await build({
   ...common,
-  entryPoints: [join(root, 'components/define.ts')],
-  outfile: join(dist, 'astigmatism-elements.js'),
+  entryPoints: { 'astigmatism-elements': join(root, 'components/define.ts') },
+  outdir: dist,
+  splitting: true,
+  chunkNames: 'chunks/[name]-[hash]',
   plugins: [minifyTemplates({ filter: /[\\/]components[\\/].*\.ts$/ })],
 });
 

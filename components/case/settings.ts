@@ -1,6 +1,6 @@
 import type { ComplexAttributeConverter } from 'lit';
-import { KERATOMETRIC_CONSTANT, LIMITS, RefusedValue } from '../../core/index.js';
-import type { EyePlan } from '../../core/index.js';
+import { KERATOMETRIC_CONSTANT, LIMITS, RefusedValue } from '../../core/numbers.js';
+import type { EyePlan } from '../../core/numbers.js';
 import type { KUnit } from '../internal/case-model.js';
 
 /** A plain decimal number; exponents and hexadecimals in an attribute are slips, not dioptres. */

@@ -1,9 +1,9 @@
-import type { CompletePlan } from '../../core/index.js';
+import type { CompletePlan } from '../../core/numbers.js';
 import type { Point } from '../internal/geometry.js';
 import { RADII } from './cornea.layout.js';
 import type { Frame, Handle, HandleName } from './cornea.parts.js';
 import { direction } from '../internal/geometry.js';
-import { turn as turned } from '../../core/index.js';
+import { turn as turned } from '../../core/numbers.js';
 
 /** How near the circle of the arcs a click must be, mm. */
 const NEAR_ARC = 0.8;

@@ -1,8 +1,8 @@
 import { nothing, svg } from 'lit';
 import { guard } from 'lit/directives/guard.js';
 import type { SVGTemplateResult } from 'lit';
-import { meridianSpread, turn } from '../../core/index.js';
-import type { CompletePlan, PlanOutcome } from '../../core/index.js';
+import { meridianSpread, turn } from '../../core/numbers.js';
+import type { CompletePlan, PlanOutcome } from '../../core/numbers.js';
 import { REACH } from '../internal/drag-controller.js';
 import { px } from '../internal/geometry.js';
 import { TITLE } from '../internal/layout.js';

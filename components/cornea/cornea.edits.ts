@@ -1,5 +1,5 @@
-import { LIMITS, meridian, site, turn } from '../../core/index.js';
-import type { CompletePlan, EyePlan } from '../../core/index.js';
+import { LIMITS, meridian, site, turn } from '../../core/numbers.js';
+import type { CompletePlan, EyePlan } from '../../core/numbers.js';
 import type { Steppable } from '../internal/key-step.js';
 import type { Handle, HandleName } from './cornea.parts.js';
 

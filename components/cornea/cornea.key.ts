@@ -1,7 +1,7 @@
 import { html } from 'lit';
 import type { TemplateResult } from 'lit';
-import { siteName } from '../../core/index.js';
-import type { CompletePlan, PlanOutcome } from '../../core/index.js';
+import { siteName } from '../../core/numbers.js';
+import type { CompletePlan, PlanOutcome } from '../../core/numbers.js';
 import { angle, astigmatismText, dioptres, meridianText, millimetres, siteText } from '../internal/format.js';
 
 /** What each line in the drawing is, with its figures. Repeats the text alternative, so it is not read out again. */

@@ -1,5 +1,5 @@
-import { MODEL, site, temporalSite } from '../../core/index.js';
-import type { EyeSide } from '../../core/index.js';
+import { MODEL, site, temporalSite } from '../../core/numbers.js';
+import type { EyeSide } from '../../core/numbers.js';
 import { outside, polar, ticks } from '../internal/geometry.js';
 import { EDGE, GAP, TITLE, figureSize, heightBeside } from '../internal/layout.js';
 import type { Label } from '../internal/layout.js';

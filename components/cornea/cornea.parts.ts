@@ -1,5 +1,5 @@
 import { path } from 'd3-path';
-import type { Astigmatism, CompletePlan, MeridianSpread } from '../../core/index.js';
+import type { Astigmatism, CompletePlan, MeridianSpread } from '../../core/numbers.js';
 import { alongAcross, arcPath, polar, polyline } from '../internal/geometry.js';
 import type { Point } from '../internal/geometry.js';
 import { RADII } from './cornea.layout.js';

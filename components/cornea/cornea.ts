@@ -3,7 +3,7 @@ import type { PropertyValues, SVGTemplateResult, TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
 import { ref, createRef } from 'lit/directives/ref.js';
 import { classMap } from 'lit/directives/class-map.js';
-import type { EyePlan } from '../../core/index.js';
+import type { EyePlan } from '../../core/numbers.js';
 import type { CaseModel } from '../internal/case-model.js';
 import { drawingStyles } from '../internal/drawing-styles.js';
 import { DragController, REACH } from '../internal/drag-controller.js';

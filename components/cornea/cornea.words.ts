@@ -1,5 +1,5 @@
-import { ruleOf } from '../../core/index.js';
-import type { CompletePlan, PlanOutcome } from '../../core/index.js';
+import { ruleOf } from '../../core/numbers.js';
+import type { CompletePlan, PlanOutcome } from '../../core/numbers.js';
 import { meridianText, spokenSite } from '../internal/format.js';
 import { EYE_NAME, RULE_NAME } from '../internal/words.js';
 import { LEAST_DRAWN } from './cornea.parts.js';

@@ -1,5 +1,5 @@
-import { temporalSite } from '../../core/index.js';
-import type { EyeSide } from '../../core/index.js';
+import { temporalSite } from '../../core/numbers.js';
+import type { EyeSide } from '../../core/numbers.js';
 
 /** From where the eye is seen: facing the patient, from above the head, or from the temporal side. */
 export type Viewpoint = 'facing' | 'above' | 'temporal';

@@ -1,5 +1,5 @@
-import { ruleOf, site, siteName } from '../../core/index.js';
-import type { CompletePlan } from '../../core/index.js';
+import { ruleOf, site, siteName } from '../../core/numbers.js';
+import type { CompletePlan } from '../../core/numbers.js';
 import { clockText } from '../internal/format.js';
 import { RULE_NAME } from '../internal/words.js';
 import type { NumberField } from './entry.fields.js';

@@ -1,5 +1,5 @@
-import { backSurface, meridian, meridianDistance, mirrorMeridian, mirrorSite, site, temporalSite, turn } from '../../core/index.js';
-import type { ArcMethod, BackSurface, CompletePlan, EyePlan, EyeSide, PlanOutcome } from '../../core/index.js';
+import { backSurface, meridian, meridianDistance, mirrorMeridian, mirrorSite, site, temporalSite, turn } from '../../core/numbers.js';
+import type { ArcMethod, BackSurface, CompletePlan, EyePlan, EyeSide, PlanOutcome } from '../../core/numbers.js';
 import type { KUnit } from '../internal/case-model.js';
 import { TYPICAL_BACK_SURFACE, isMeasured } from './entry.fields.js';
 

@@ -1,5 +1,5 @@
-import { BACK_SURFACE_LIMITS, KERATOMETRIC_CONSTANT, LIMITS, MODEL, backSurface, meridian } from '../../core/index.js';
-import type { BackSurface, CompletePlan, EyePlan, Limits } from '../../core/index.js';
+import { BACK_SURFACE_LIMITS, KERATOMETRIC_CONSTANT, LIMITS, MODEL, backSurface, meridian } from '../../core/numbers.js';
+import type { BackSurface, CompletePlan, EyePlan, Limits } from '../../core/numbers.js';
 import type { KUnit } from '../internal/case-model.js';
 
 /** Fields into which a number is typed. The two of the back surface are one field of the plan. */

@@ -1,8 +1,8 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
-import { DEFAULTS, RISKS } from '../../core/index.js';
-import type { EyeSide } from '../../core/index.js';
+import { DEFAULTS, RISKS } from '../../core/numbers.js';
+import type { EyeSide } from '../../core/numbers.js';
 import { withoutPlan } from '../internal/case-model.js';
 import type { CaseModel } from '../internal/case-model.js';
 import { samePlan } from '../internal/proposal.js';

@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit';
 import type { PropertyValues, TemplateResult } from 'lit';
 import { state } from 'lit/decorators.js';
-import type { CompletePlan, EyeSide } from '../../core/index.js';
+import type { CompletePlan, EyeSide } from '../../core/numbers.js';
 import { withoutPlan } from '../internal/case-model.js';
 import type { CaseModel, KUnit } from '../internal/case-model.js';
 import { propose, samePlan } from '../internal/proposal.js';

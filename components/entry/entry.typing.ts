@@ -1,4 +1,4 @@
-import type { CompletePlan, EyePlan, RefusedValue } from '../../core/index.js';
+import type { CompletePlan, EyePlan, RefusedValue } from '../../core/numbers.js';
 import type { CaseModel } from '../internal/case-model.js';
 import { NUMBER_FIELDS, converted, isPlanned, put, rangeBeside, sourceOf, specOf, valueOf } from './entry.fields.js';
 import type { FieldSpec, NumberField } from './entry.fields.js';

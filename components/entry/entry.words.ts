@@ -1,5 +1,5 @@
-import { FIELDS, MODEL } from '../../core/index.js';
-import type { CompletePlan, EyeSide, RefusedValue, Risk } from '../../core/index.js';
+import { FIELDS, MODEL } from '../../core/numbers.js';
+import type { CompletePlan, EyeSide, RefusedValue, Risk } from '../../core/numbers.js';
 import { shownNumber } from './entry.numbers.js';
 import type { Choice } from './entry.choices.js';
 import type { FieldSpec, NumberField, ReadingRange } from './entry.fields.js';

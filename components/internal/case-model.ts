@@ -1,5 +1,5 @@
-import { DEFAULTS, evaluatePlan } from '../../core/index.js';
-import type { CompletePlan, EyePlan, PlanOutcome, RefusedValue } from '../../core/index.js';
+import { DEFAULTS, evaluatePlan } from '../../core/numbers.js';
+import type { CompletePlan, EyePlan, PlanOutcome, RefusedValue } from '../../core/numbers.js';
 import { propose, samePlan } from './proposal.js';
 
 /** Unit in which keratometer readings are shown and typed. */

@@ -1,4 +1,4 @@
-import type { CompletePlan, PlanOutcome } from '../../core/index.js';
+import type { CompletePlan, PlanOutcome } from '../../core/numbers.js';
 
 /** What a user's action on a plan tells the page. Bubbles out of shadow roots. */
 abstract class PlanEvent extends Event {

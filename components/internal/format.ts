@@ -1,5 +1,5 @@
-import { clockFromSite, meridian, site, siteName } from '../../core/index.js';
-import type { Astigmatism, EyeSide } from '../../core/index.js';
+import { clockFromSite, meridian, site, siteName } from '../../core/numbers.js';
+import type { Astigmatism, EyeSide } from '../../core/numbers.js';
 
 /** A space that keeps number and unit on one line. */
 const NBSP = '\u00a0';

@@ -1,5 +1,5 @@
-import { FIELDS, RefusedValue, completePlan } from '../../core/index.js';
-import type { CompletePlan, EyePlan } from '../../core/index.js';
+import { FIELDS, RefusedValue, completePlan } from '../../core/numbers.js';
+import type { CompletePlan, EyePlan } from '../../core/numbers.js';
 
 /** Fields of which each can be what is wrong with the other. */
 const PARTNER: Partial<Record<string, keyof CompletePlan>> = {

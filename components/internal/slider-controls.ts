@@ -1,6 +1,6 @@
 import { html } from 'lit';
 import type { ReactiveController, ReactiveControllerHost, TemplateResult } from 'lit';
-import type { EyePlan } from '../../core/index.js';
+import type { EyePlan } from '../../core/numbers.js';
 import type { CaseModel } from './case-model.js';
 import { keyStep, movesNativeSlider } from './key-step.js';
 import type { Steppable } from './key-step.js';

@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit';
 import type { ReactiveController, ReactiveControllerHost, TemplateResult } from 'lit';
-import type { FigureId, SourceId } from '../../core/index.js';
+import type { FigureId } from '../../core/figures.js';
+import type { SourceId } from '../../core/references.js';
 import type { sourceNote } from './source-note.js';
 
 /** What is asked about: a figure, or the source of a caution. */

@@ -1,7 +1,9 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import { FIGURES, references } from '../../core/index.js';
-import type { ModelConstant, Reference, SourceId } from '../../core/index.js';
+import { FIGURES } from '../../core/figures.js';
+import { references } from '../../core/references.js';
+import type { ModelConstant } from '../../core/model.js';
+import type { Reference, SourceId } from '../../core/references.js';
 import type { Question } from './source-controller.js';
 
 /** Said under every source. */

@@ -1,4 +1,4 @@
-import type { EyeSide, Rule, StepSource } from '../../core/index.js';
+import type { EyeSide, Rule, StepSource } from '../../core/numbers.js';
 
 /** Words that several elements share. One place, so that they can be put into other languages. */
 export const EYE_NAME: Record<EyeSide, string> = { right: 'Right eye', left: 'Left eye' };

@@ -1,7 +1,8 @@
 import { html, nothing } from 'lit';
 import type { PropertyValues, TemplateResult } from 'lit';
 import { state } from 'lit/decorators.js';
-import type { Astigmatism, PlanStep, SourceId } from '../../core/index.js';
+import type { Astigmatism, PlanStep } from '../../core/numbers.js';
+import type { SourceId } from '../../core/references.js';
 import { astigmatismText, dioptres } from '../internal/format.js';
 import { SourceController } from '../internal/source-controller.js';
 import { sourceStyles } from '../internal/source-styles.js';

@@ -1,8 +1,8 @@
-import { ruleOf } from '../../core/index.js';
-import type { Astigmatism, CautionLevel, CompletePlan, PlanOutcome, PlanStep } from '../../core/index.js';
+import { ruleOf } from '../../core/numbers.js';
+import type { Astigmatism, CautionLevel, CompletePlan, PlanOutcome, PlanStep } from '../../core/numbers.js';
 import { astigmatismText, dioptres, meridianText, signedDioptres } from '../internal/format.js';
 import { RULE_NAME, stepName } from '../internal/words.js';
-import { fromVector } from '../../core/index.js';
+import { fromVector } from '../../core/numbers.js';
 
 export const LEVEL_NAME: Record<CautionLevel, string> = { stop: 'Stop', think: 'Think', note: 'Note' };
 

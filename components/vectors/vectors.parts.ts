@@ -1,7 +1,7 @@
 import { ticks } from 'd3-array';
 import { path } from 'd3-path';
-import { fromVector, toVector } from '../../core/index.js';
-import type { Astigmatism, Ellipse, PlanOutcome, StepSource, Vector } from '../../core/index.js';
+import { fromVector, toVector } from '../../core/numbers.js';
+import type { Astigmatism, Ellipse, PlanOutcome, StepSource, Vector } from '../../core/numbers.js';
 import type { Point } from '../internal/geometry.js';
 
 /** What a vector of the diagram stands for. */

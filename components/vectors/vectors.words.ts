@@ -1,5 +1,5 @@
-import { meridian } from '../../core/index.js';
-import type { Astigmatism, CompletePlan, PlanOutcome } from '../../core/index.js';
+import { meridian } from '../../core/numbers.js';
+import type { Astigmatism, CompletePlan, PlanOutcome } from '../../core/numbers.js';
 import { astigmatismText, dioptres, meridianText } from '../internal/format.js';
 import { STEP_NAME, stepName } from '../internal/words.js';
 import type { Arrow, VectorSource } from './vectors.parts.js';

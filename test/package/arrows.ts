@@ -41,6 +41,9 @@ function wrongPackage(file: string, specifier: string): string | undefined {
       ? undefined
       : 'd3 belongs to components/internal/ and to the *.parts.ts beside an element';
   }
+  if (name === 'messageformat') {
+    return file.startsWith('components/internal/language/') ? undefined : 'messageformat belongs to components/internal/language/';
+  }
   return 'no such dependency is agreed on';
 }
 
@@ -49,7 +52,7 @@ function roomOf(file: string): Room | undefined {
   // Types vanish when compiled, so even the lowest room may name them.
   if (file === 'core/types.ts') return 'types';
   if (file === 'core/plan.ts') return 'plan';
-  if (file === 'core/options.ts' || file === 'core/index.ts') return 'abovePlan';
+  if (file === 'core/options.ts' || file === 'core/numbers.ts' || file === 'core/index.ts') return 'abovePlan';
   if (file.startsWith('core/')) return 'core';
   if (file.startsWith('components/internal/')) return 'internal';
   if (/^components\/[^/]+\//.test(file)) return 'element';

@@ -1,0 +1,20 @@
+// All that calculates, without the texts on sources: what an element needs to draw.
+export * from './angle.js';
+export * from './arcs.js';
+export * from './astigmatism.js';
+export * from './backSurface.js';
+export { cautionsFor } from './cautions.js';
+export { RefusedValue } from './check.js';
+export { RISKS } from './risks.js';
+export { DEFAULTS, FIELDS, completePlan } from './fields.js';
+export * from './direction.js';
+export * from './incision.js';
+export * from './keratometry.js';
+export * from './lens.js';
+export * from './limits.js';
+export * from './model.js';
+export * from './options.js';
+export * from './plan.js';
+export * from './refraction.js';
+export { chanceWithin, ellipse } from './spread.js';
+export type * from './types.js';
