@@ -48,7 +48,7 @@ function* depthCautions({ arcDepth, localThickness }: CompletePlan): Generator<C
 function* zoneCautions({ arcZone }: CompletePlan): Generator<Caution> {
   const [smallest, largest] = MODEL.cautions.usualZone.value;
   if (!exceeds(smallest, arcZone) && !exceeds(arcZone, largest)) return;
-  yield caution('arc-zone', 'note', 'duffey1988', `The effect is that of arcs on a circle of about 11 mm. On one of ${arcZone} mm it differs; a smaller circle does more.`);
+  yield caution('arc-zone', 'note', 'duffey1988', `The effect is that of arcs on a circle of about 11 mm. On one of ${Number(arcZone.toFixed(1))} mm it differs; a smaller circle does more.`);
 }
 
 /** Where the plan leaves the table that the effect was taken from, or is hardly worth a cut. */
@@ -64,7 +64,7 @@ function* tableCautions(plan: CompletePlan, magnitude: number): Generator<Cautio
   if (plan.age === null) {
     yield caution('age-unknown', 'note', 'assumed', `No age is given; the arcs are calculated for ${MODEL.arcs.referenceAge.value} years.`);
   } else if (plan.age < youngest || plan.age > oldest) {
-    yield caution('age-outside', 'note', 'relaxingTable', `The table covers ages from ${youngest} to ${oldest}. At ${plan.age} the nearer limit is used.`);
+    yield caution('age-outside', 'note', 'relaxingTable', `The table covers ages from ${youngest} to ${oldest}. At ${Number(plan.age.toFixed(1))} the nearer limit is used.`);
   }
 }
 

@@ -57,9 +57,10 @@ export function* resultCautions(plan: CompletePlan, effects: Effects): Generator
     yield caution('more-than-before', 'think', 'commonPractice', `The plan leaves more astigmatism (${after.magnitude.toFixed(2)} D) than there is without it (${total.magnitude.toFixed(2)} D).`);
   }
   if (!plan.lensCylinder || plan.lensMeridian === null) return;
-  const off = meridianDistance(plan.lensMeridian, beforeLens(effects).meridian);
-  if (exceeds(off, lensOff.value)) {
-    yield caution('lens-off', 'think', 'felipe2011', `The lens is ${degrees(off)} off the steep meridian that it has to answer (${degrees(beforeLens(effects).meridian)}). At 10° a third of its effect is lost.`);
+  const answered = beforeLens(effects);
+  const off = meridianDistance(plan.lensMeridian, answered.meridian);
+  if (exceeds(answered.magnitude, noticeable.value) && exceeds(off, lensOff.value)) {
+    yield caution('lens-off', 'think', 'felipe2011', `The lens is ${degrees(off)} off the steep meridian that it has to answer (${degrees(answered.meridian)}). At 10° a third of its effect is lost.`);
   }
 }
 

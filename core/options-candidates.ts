@@ -36,14 +36,15 @@ export function* candidates(eye: CompletePlan, limits: PlanLimits, arcsAllowed: 
   const { steepMeridian } = eye;
   const bare: CompletePlan = { ...eye, incisionSite: null, arcCount: 0, arcSite: null, lensCylinder: null, lensMeridian: null };
   const lenses = checkedLenses(limits.lenses ?? DEFAULT_LENSES);
-  const most = arcsAllowed ? oneOf('arcs', limits.arcs ?? 2, [0, 1, 2]) : 0;
+  const asked = oneOf('arcs', limits.arcs ?? 2, [0, 1, 2]);
+  const most = arcsAllowed ? asked : 0;
   for (const incisionSite of sitesOf(limits.sites ?? DEFAULT_SITES, eye, steepMeridian)) {
     for (const width of limits.widths ?? [eye.incisionWidth]) {
       const { min, max, unit } = LIMITS.incisionWidth;
       const entered = { ...bare, incisionSite, incisionWidth: within('widths', width, min, max, unit) };
       const along = Math.round(judge(entered).after.meridian);
       for (const cut of arcPlans(entered, along, most)) {
-        const kind = `${incisionSite} ${cut.arcCount}`;
+        const kind = `${incisionSite} ${width} ${cut.arcCount}`;
         yield { plan: cut, kind };
         if (lenses.length === 0) continue;
         const lensMeridian = meridian(Math.round(judge(cut).after.meridian));
@@ -57,7 +58,10 @@ export function* candidates(eye: CompletePlan, limits: PlanLimits, arcsAllowed: 
 function* arcPlans(entered: CompletePlan, along: number, most: 0 | 1 | 2): Generator<CompletePlan> {
   yield entered;
   // One arc does the same at either end of the meridian; it lies where the incision is not.
-  const away = Math.abs(turn(along, entered.incisionSite!)) >= 90 ? along : along + 180;
+  const [a, b] = [along, along + 180].map((end) => Math.abs(turn(end, entered.incisionSite!))) as [number, number];
+  // At equal distance the end nearer the temporal side is taken, so that both eyes of a patient are planned alike.
+  const nearer = Math.abs(turn(along, temporalSite(entered.eye))) <= 90 ? along : along + 180;
+  const away = a === b ? nearer : a > b ? along : along + 180;
   for (const arcCount of [1, 2] as const) {
     if (arcCount > most) return;
     for (const arcLength of ARC_LENGTHS) yield { ...entered, arcCount, arcLength, arcSite: site(away) };

@@ -1,13 +1,13 @@
-import { siteName } from './angle.js';
 import type { SuggestedPlan } from './options-types.js';
 
 type Option = Omit<SuggestedPlan, 'reason'>;
 
 /** What a plan gains over the nearest listed plan with less surgery, as "one arc more gains 4 in 100". */
 export function reasonFor(option: Option, all: readonly Option[]): string {
-  const simpler = all.filter((other) => other !== option && lessThan(other, option)).sort((a, b) => b.ofHundred - a.ofHundred)[0];
+  const less = all.filter((other) => other !== option && lessThan(other, option));
+  const simpler = less.filter((other) => other.ofHundred < option.ofHundred).sort((a, b) => b.ofHundred - a.ofHundred)[0];
   const best = all[0] === option ? 'the best chance' : '';
-  if (!simpler) return best ? 'the best chance, with the least surgery' : 'the least surgery';
+  if (!simpler) return [best, all.every((other) => other === option || lessThan(option, other)) ? 'the least surgery' : best ? '' : 'another way'].filter(Boolean).join(', with ');
   const gain = option.ofHundred - simpler.ofHundred;
   return [best, `${difference(simpler, option)} gains ${gain} in 100`].filter(Boolean).join('; ');
 }
@@ -15,7 +15,7 @@ export function reasonFor(option: Option, all: readonly Option[]): string {
 /** Whether the first plan does no more of anything and less of something. */
 function lessThan(a: Option, b: Option): boolean {
   const [x, y] = [a.surgery, b.surgery];
-  if (x.arcs > y.arcs || (x.lens > 0 && y.lens === 0) || x.width > y.width) return false;
+  if (x.arcs > y.arcs || x.arcDegrees > y.arcDegrees || (x.lens > 0 && y.lens === 0) || x.width > y.width) return false;
   return x.arcs < y.arcs || (x.lens === 0 && y.lens > 0) || x.width < y.width || x.arcDegrees < y.arcDegrees;
 }
 
@@ -27,6 +27,5 @@ function difference(a: Option, b: Option): string {
   else if (b.surgery.arcDegrees > a.surgery.arcDegrees) parts.push('a longer arc');
   if (b.surgery.lens > 0 && a.surgery.lens === 0) parts.push('a toric lens');
   if (b.surgery.width > a.surgery.width) parts.push('a wider entry');
-  if (parts.length === 0) parts.push(`entering ${siteName(b.plan.incisionSite ?? 0, b.plan.eye)}`);
   return parts.join(' and ');
 }

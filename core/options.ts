@@ -1,3 +1,4 @@
+import { fromTemporal } from './angle.js';
 import { cautionsOf } from './cautions.js';
 import { judge } from './effects.js';
 import { completePlan } from './fields.js';
@@ -18,8 +19,8 @@ const GOOD = 0.5;
 /** How many plans are listed at most. */
 const LISTED = 6;
 
-/** How many of a kind are judged exactly, after a first judgement by the normal approximation. */
-const FINALISTS = 2;
+/** Plans of a kind that are judged exactly are those which come so near to its best by the normal approximation. */
+const NEAR_BEST = 0.015;
 
 /**
  * Plans for an eye within the surgeon's limits, ranked by the chance that 0.50 D or less remain, in whole hundredths, then
@@ -29,9 +30,9 @@ const FINALISTS = 2;
  */
 export function suggestPlans(eye: EyePlan, limits: PlanLimits = {}): SuggestedPlan[] {
   const complete = completePlan(eye);
-  const kinds = new Map<string, { plan: CompletePlan; chance: number }[]>();
-  for (const candidate of candidates(complete, limits, arcsAllowed(complete))) keepBest(kinds, candidate);
-  const judged = [...kinds.values()].map((finalists) => finalists.map(({ plan }) => judgedExactly(plan)).sort(byRank)[0]!);
+  const kinds = new Map<string, Approximated[]>();
+  for (const candidate of candidates(complete, limits, arcsAllowed(complete))) gather(kinds, candidate);
+  const judged = [...kinds.values()].map(bestOfKind);
   const worthwhile = judged.filter((one) => !judged.some((other) => other !== one && beats(other, one))).sort(byRank);
   return listed(worthwhile).map((option, _, all) => ({ ...option, reason: reasonFor(option, all) }));
 }
@@ -42,15 +43,24 @@ function arcsAllowed(eye: CompletePlan): boolean {
   return cautionsOf(plan, judge(plan)).every(({ level }) => level !== 'stop');
 }
 
-/** Keeps the best few of each kind by the normal approximation. */
-function keepBest(kinds: Map<string, { plan: CompletePlan; chance: number }[]>, { plan, kind }: Candidate): void {
-  const chance = chanceWithin(judge(plan).spread, GOOD);
-  const best = kinds.get(kind) ?? [];
-  kinds.set(kind, best);
-  if (best.length === FINALISTS && chance <= best[FINALISTS - 1]!.chance) return;
-  const at = best.findIndex((other) => chance > other.chance);
-  best.splice(at < 0 ? best.length : at, 0, { plan, chance });
-  best.length = Math.min(best.length, FINALISTS);
+/** Gathers the plans of each kind with their chance by the normal approximation. */
+function gather(kinds: Map<string, Approximated[]>, { plan, kind }: Candidate): void {
+  const approximated = { plan, chance: chanceWithin(judge(plan).spread, GOOD) };
+  const others = kinds.get(kind);
+  if (others) others.push(approximated);
+  else kinds.set(kind, [approximated]);
+}
+
+/** The best plan of a kind by its exact chance, and at equal hundredths the one with the least surgery. */
+function bestOfKind(plans: readonly Approximated[]): Judged {
+  const best = Math.max(...plans.map(({ chance }) => chance));
+  const near = plans.filter(({ chance }) => chance >= best - NEAR_BEST);
+  return near.map(({ plan }) => judgedExactly(plan)).sort(byRank)[0]!;
+}
+
+interface Approximated {
+  plan: CompletePlan;
+  chance: number;
 }
 
 type Judged = Omit<SuggestedPlan, 'reason'>;
@@ -73,7 +83,7 @@ function byRank(a: Judged, b: Judged): number {
     a.surgery.arcDegrees - b.surgery.arcDegrees ||
     a.surgery.width - b.surgery.width ||
     a.outcome.after.magnitude - b.outcome.after.magnitude ||
-    a.plan.incisionSite! - b.plan.incisionSite!
+    fromTemporal(a.plan.incisionSite!, a.plan.eye) - fromTemporal(b.plan.incisionSite!, b.plan.eye)
   );
 }
 

@@ -8,8 +8,9 @@ import type { OwnFigures } from './types.js';
  */
 export function checkedFigures(given: OwnFigures | null | undefined): OwnFigures | null {
   if (given === null || given === undefined) return null;
-  if (typeof given !== 'object') throw new RefusedValue('ownFigures', given, 'an object with incision, arcs or both');
-  const { incision, arcs } = given;
+  if (typeof given !== 'object' || Array.isArray(given)) throw new RefusedValue('ownFigures', given, 'an object with incision, arcs or both');
+  const incision = part('incision', given.incision);
+  const arcs = part('arcs', given.arcs);
   const figures: OwnFigures = {};
   if (incision) {
     figures.incision = {
@@ -28,6 +29,12 @@ export function checkedFigures(given: OwnFigures | null | undefined): OwnFigures
     };
   }
   return figures.incision || figures.arcs ? figures : null;
+}
+
+/** One half of the figures; nothing at all is fine, anything else must be an object. */
+function part<Part>(name: string, value: Part): Part {
+  if (value === null || value === undefined || (typeof value === 'object' && !Array.isArray(value))) return value;
+  throw new RefusedValue(`ownFigures.${name}`, value, 'an object with the figures, or nothing');
 }
 
 function figure(name: string, value: unknown, limits: keyof typeof OWN_LIMITS): number {

@@ -26,13 +26,18 @@ export function momentsOf({ start, base, placed, own, turning }: Scatter): Sprea
   return { mean: { x: start.x + turned.mean.x, y: start.y + turned.mean.y }, covariance: [[xx + base, xy], [xy, yy + base]] };
 }
 
-/** Steps of the normal error of the marks, in standard deviations, and their weights. The sum is exact to about 1e-7. */
-const STEP = 0.25;
-const REACH = 5;
-const MARKS = Array.from({ length: (2 * REACH) / STEP + 1 }, (_, index) => {
-  const z = index * STEP - REACH;
-  return [z, (STEP * Math.exp((-z * z) / 2)) / Math.sqrt(2 * Math.PI)] as const;
-});
+/** Steps of the normal error of the marks, in standard deviations, and their weights. */
+function marks(step: number): (readonly [z: number, weight: number])[] {
+  const reach = 5;
+  return Array.from({ length: Math.round((2 * reach) / step) + 1 }, (_, index) => {
+    const z = index * step - reach;
+    return [z, (step * Math.exp((-z * z) / 2)) / Math.sqrt(2 * Math.PI)] as const;
+  });
+}
+
+/** What is strong, D, sweeps over the disc within a fraction of a step, so it needs finer ones. Both keep the error under 1e-6. */
+const STRONG = 4;
+const MARKS = { usual: marks(0.25), strong: marks(0.1) };
 
 /**
  * Probability that what remains is at most `limit` dioptres. The marks' error enters as it is: for each error the rest
@@ -40,9 +45,11 @@ const MARKS = Array.from({ length: (2 * REACH) / STEP + 1 }, (_, index) => {
  */
 export function chanceOf(scatter: Scatter, limit: number): number {
   const { start, base, placed, own, turning } = scatter;
-  if (Math.hypot(placed.x, placed.y) === 0) return chanceWithin(momentsOf(scatter), limit);
+  const strength = Math.hypot(placed.x, placed.y);
+  // What is round and stands in the middle can be turned without any change.
+  if (strength === 0 && own[1] === 0 && own[0] === own[2]) return chanceWithin(momentsOf(scatter), limit);
   let chance = 0;
-  for (const [z, weight] of MARKS) {
+  for (const [z, weight] of strength > STRONG ? MARKS.strong : MARKS.usual) {
     const angle = 2 * RADIANS * turning * z;
     const c = Math.cos(angle);
     const s = Math.sin(angle);

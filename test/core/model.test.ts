@@ -13,7 +13,6 @@ const BACKGROUND: Partial<Record<SourceId, string>> = {
   thibos1997: 'power vectors',
   holladay1992: 'the double-angle plane',
   naeser1994: 'flattening and torque',
-  felipe2011: 'a lens beside its meridian',
   iacle: 'a lens beside its meridian',
   edmund1987: 'why the central thickness does not tell that at the site',
 };

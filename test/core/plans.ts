@@ -1,6 +1,6 @@
 /** Random plans for the property tests, built from the limits themselves so that they reach every edge. */
 import fc from 'fast-check';
-import { BACK_SURFACE_LIMITS, LIMITS, type EyePlan } from '../../core/index.js';
+import { BACK_SURFACE_LIMITS, LIMITS, OWN_LIMITS, RISKS, type EyePlan, type OwnFigures } from '../../core/index.js';
 
 type Numeric = Exclude<keyof typeof LIMITS, 'arcCount'>;
 
@@ -10,14 +10,26 @@ export const RUNS = { seed: 20240229, numRuns: 400 } as const;
 /** Angles and dioptres on a grid of powers of two: mirroring and adding them is then exact, up to the last bit. */
 const GRID = 1 / 64;
 
-/** A number of a field, anywhere between the limits and often on them. */
-export function within(field: Numeric): fc.Arbitrary<number> {
-  const { min, max } = LIMITS[field];
+/** Parts into which a range is divided evenly. */
+const PARTS = 1_000_000;
+
+/**
+ * A number between two limits: on them, evenly between, and now and then of a size that nobody would type. Evenly, for
+ * doubles drawn by their bits are nearly all tiny where 0 is in range, and hardly a meridian would be oblique.
+ */
+export function between(min: number, max: number): fc.Arbitrary<number> {
   return fc.oneof(
     { weight: 1, arbitrary: fc.constantFrom(min, max) },
-    { weight: 4, arbitrary: fc.double({ min, max, noNaN: true }) },
+    { weight: 4, arbitrary: fc.integer({ min: 0, max: PARTS }).map((part) => Math.min(max, min + ((max - min) * part) / PARTS)) },
+    // A zero without a sign, for text does not keep it.
+    { weight: 1, arbitrary: fc.double({ min, max, noNaN: true }).map((value) => value + 0) },
   );
 }
+
+/** A number of a field. */
+export const within = (field: Numeric): fc.Arbitrary<number> => between(LIMITS[field].min, LIMITS[field].max);
+
+const own = (figure: keyof typeof OWN_LIMITS): fc.Arbitrary<number> => between(OWN_LIMITS[figure].min, OWN_LIMITS[figure].max);
 
 /** The same on the grid. */
 export function onGrid(min: number, max: number): fc.Arbitrary<number> {
@@ -32,6 +44,25 @@ const backSurface = fc.oneof(
     .tuple(fc.integer({ min: 0, max: BACK_SURFACE_LIMITS.max * 100 }), fc.integer({ min: 0, max: 720 }))
     .map(([hundredths, quarters]) => `${hundredths / 100}@${quarters / 4}` as `${number}@${number}`),
 );
+
+/** Risks in any order and with any space between; mostly none, for they would drown what else is to be seen. */
+const risks = fc.oneof(
+  { weight: 3, arbitrary: fc.constant('') },
+  { weight: 1, arbitrary: fc.tuple(fc.shuffledSubarray([...RISKS]), fc.constantFrom(' ', '  ', '\n')).map(([names, space]) => names.join(space)) },
+);
+
+const eyes = maybe(fc.integer({ min: OWN_LIMITS.eyes.min, max: OWN_LIMITS.eyes.max }));
+
+/** Own figures with one part, both or none of them. */
+export const ownFigures: fc.Arbitrary<OwnFigures> = fc.record({
+  incision: maybe(fc.record({
+    flattening: own('flattening'),
+    torque: maybe(own('torque')),
+    sd: own('sd'),
+    eyes,
+  })),
+  arcs: maybe(fc.record({ share: own('share'), sdAlong: own('sd'), sdAcross: own('sd'), eyes })),
+});
 
 /** Plans that are accepted; `number` and `angle` say how numbers are drawn. */
 function plans(number: (field: Numeric) => fc.Arbitrary<number>, angle: (field: Numeric) => fc.Arbitrary<number>): fc.Arbitrary<EyePlan> {
@@ -56,6 +87,8 @@ function plans(number: (field: Numeric) => fc.Arbitrary<number>, angle: (field: 
       localThickness: maybe(number('localThickness')),
       lensCylinder: maybe(number('lensCylinder')),
       lensMeridian: maybe(angle('lensMeridian')),
+      risks,
+      ownFigures: fc.option(ownFigures, { nil: null, freq: 1 }),
     })
     .map((plan) => ({
       ...plan,

@@ -4,11 +4,11 @@ import {
   atVertex, change, combine, flatteningAndTorque, fromPowerVector, fromVector, meridianDistance, sum, toPowerVector,
   toVector, transpose, type Astigmatism, type PowerVector, type Refraction, type Vector,
 } from '../../core/index.js';
-import { RUNS } from './plans.js';
+import { RUNS, between } from './plans.js';
 
-const dioptres = fc.double({ min: -30, max: 30, noNaN: true });
-const direction = fc.double({ min: -360, max: 540, noNaN: true });
-const size = fc.double({ min: 0, max: 20, noNaN: true });
+const dioptres = between(-30, 30);
+const direction = between(-360, 540);
+const size = between(0, 20);
 const astigmatism: fc.Arbitrary<Astigmatism> = fc.record({ magnitude: size, meridian: direction });
 const refraction: fc.Arbitrary<Refraction> = fc.record({ sphere: dioptres, cylinder: dioptres, axis: direction });
 const halfTurns = fc.integer({ min: -3, max: 3 });
@@ -61,7 +61,7 @@ describe('astigmatism', () => {
     }), RUNS));
 
   test('prints a size of 0 or more and a meridian above 0 and up to 180', () =>
-    fc.assert(fc.property(fc.double({ min: -20, max: 20, noNaN: true }), fc.double({ min: -20, max: 20, noNaN: true }), (x, y) => {
+    fc.assert(fc.property(between(-20, 20), between(-20, 20), (x, y) => {
       const { magnitude, meridian } = fromVector({ x, y });
       expect(magnitude).toBeGreaterThanOrEqual(0);
       expect(meridian).toBeGreaterThan(0);
@@ -112,7 +112,7 @@ describe('refraction', () => {
 
   // Going back is the same rule with the distance of the other sign: F = Fc / (1 + d·Fc).
   test('moved to the cornea and back by hand it is itself', () =>
-    fc.assert(fc.property(refraction, fc.double({ min: 0, max: 15, noNaN: true }), (r, mm) => {
+    fc.assert(fc.property(refraction, between(0, 15), (r, mm) => {
       const moved = atVertex(r, mm);
       const back = (power: number) => power / (1 + (mm / 1000) * power);
       expect(Math.abs(back(moved.sphere) - r.sphere)).toBeLessThan(1e-9);

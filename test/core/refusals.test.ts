@@ -11,7 +11,8 @@ type Numeric = keyof typeof LIMITS;
 const FULL: EyePlan = {
   eye: 'right', flatK: 43, steepK: 44, steepMeridian: 90, age: 65, backSurface: 'typical', incisionSite: 90, incisionWidth: 2.4,
   incisionFlattening: 0.2, arcSite: 270, arcLength: 45, arcCount: 1, arcZone: 11, arcDepth: 500, arcMethod: 'blade',
-  arcFlattening: 0.5, localThickness: 600, lensCylinder: 1, lensMeridian: 90,
+  arcFlattening: 0.5, localThickness: 600, lensCylinder: 1, lensMeridian: 90, risks: 'dry-eye',
+  ownFigures: { incision: { flattening: 0.2, torque: 0.1, sd: 0.3, eyes: 50 }, arcs: { share: 0.6, sdAlong: 0.3, sdAcross: 0.3, eyes: 20 } },
 };
 
 /** The full plan with one field changed, and the other reading moved out of its way. */

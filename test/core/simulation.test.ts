@@ -7,19 +7,20 @@ import { moments, normals } from './random.js';
 
 const DRAWS = 1_000_000;
 
-const PLANS: [name: string, plan: EyePlan][] = [
+/** `approximate`: how much the lens's own turn, taken as a normal beside cuts, was measured to change a chance, rounded up. */
+const PLANS: [name: string, plan: EyePlan, approximate: number][] = [
   ['an entry and one arc', {
     eye: 'right', flatK: 42.5, steepK: 44, steepMeridian: 20, age: 71, backSurface: 'typical',
     incisionSite: 200, incisionWidth: 2.4, arcSite: 20, arcLength: 50, arcCount: 1,
-  }],
+  }, 0],
   ['a pair of arcs by laser', {
     eye: 'left', flatK: 41, steepK: 43.75, steepMeridian: 105, age: 58, backSurface: '0.35@170',
     incisionSite: 10, incisionWidth: 2.75, arcSite: 105, arcLength: 70, arcCount: 2, arcMethod: 'laser',
-  }],
+  }, 0],
   ['a lens and a wide entry', {
     eye: 'right', flatK: 43, steepK: 46, steepMeridian: 140, age: 66, backSurface: 'omitted',
     incisionSite: 140, incisionWidth: 3.2, lensCylinder: 2.5, lensMeridian: 141,
-  }],
+  }, 3e-5],
 ];
 
 const vector = (dioptres: number, degrees: number): Vector => {
@@ -66,7 +67,7 @@ describe('a million simulated eyes', () => {
     }
   });
 
-  describe.each(PLANS)('with %s', (name, plan) => {
+  describe.each(PLANS)('with %s', (name, plan, approximate) => {
     const seen = moments(DRAWS, becoming(plan, normals(name)));
     const outcome = evaluatePlan(plan);
 
@@ -78,9 +79,7 @@ describe('a million simulated eyes', () => {
       expect(Math.abs(seen[part].value - flat(outcome)[part])).toBeLessThanOrEqual(4 * seen[part].error);
     });
 
-    // The moments are exact; that the sum is normal is not, least of all with strong arcs. One point of a hundred is our
-    // bound, for chances are shown as so many of a hundred.
-    test('are within 0.5, 0.75 and 1 D as often as the plan says, to one point of a hundred', () => {
+    test('are within 0.5, 0.75 and 1 D as often as the plan says, within four standard errors', () => {
       const next = becoming(plan, normals(`${name}, counted`));
       const sizes = Array.from({ length: DRAWS }, () => {
         const { x, y } = next();
@@ -88,7 +87,9 @@ describe('a million simulated eyes', () => {
       });
       for (const limit of [0.5, 0.75, 1]) {
         const counted = sizes.reduce((hits, size) => hits + Number(size <= limit), 0) / DRAWS;
-        expect(Math.abs(counted - outcome.chanceWithin(limit)), `limit ${limit}`).toBeLessThan(0.01);
+        const chance = outcome.chanceWithin(limit);
+        const error = Math.sqrt((chance * (1 - chance)) / DRAWS);
+        expect(Math.abs(counted - chance), `limit ${limit}`).toBeLessThanOrEqual(4 * error + approximate);
       }
     });
   });

@@ -34,7 +34,7 @@ describe('chanceWithin', () => {
     }
   });
 
-  test('is good to 1e-9 for the spreads of plans, as its comment says', () => {
+  test('is good to 1e-9 for the spreads of these plans; the worst of any spread is in spread-rules.test.ts', () => {
     fc.assert(fc.property(anyPlan, fc.constantFrom(...LIMITS_ASKED), (plan, limit) => {
       const { spread } = evaluatePlan(plan);
       expect(Math.abs(chanceWithin(spread, limit) - chanceByQuadrature(spread, limit, 120))).toBeLessThan(1e-9);

@@ -1,0 +1,89 @@
+/** The rules of 16, 24 and 48 points: that each is good enough up to the width at which the next one takes over. */
+import { describe, expect, test } from 'vitest';
+import { chanceWithin } from '../../core/index.js';
+import { discChance } from './nested.js';
+import { chanceByQuadrature, spreadOf } from './random.js';
+
+/** What the comment of the rules promises, and what is asked of any chance. */
+const DOCUMENTED = 2e-8;
+
+/** The disc is 1 D; this is the extent of what is summed, in standard deviations across the long axis. */
+const width = (offset: number, short: number): number => {
+  const end = (sign: 1 | -1) => Math.max(-1, Math.min(1, offset + sign * 8.5 * short));
+  return (end(1) - end(-1)) / short;
+};
+
+/** Short deviations at which the extent is `wide`, by halving in each stretch where it passes that value. */
+function shortsFor(wide: number, offset: number): number[] {
+  const found: number[] = [];
+  for (let low = 0.01; low < 10; low *= 1.02) {
+    let [a, b] = [low, low * 1.02];
+    if ((width(offset, a) - wide) * (width(offset, b) - wide) >= 0) continue;
+    for (let step = 0; step < 60; step += 1) {
+      const middle = (a + b) / 2;
+      if ((width(offset, a) - wide) * (width(offset, middle) - wide) <= 0) b = middle;
+      else a = middle;
+    }
+    found.push((a + b) / 2);
+  }
+  return found;
+}
+
+const ACROSS = [0, 0.1, 0.3, 0.6, 0.9, 1, 1.3, 2, 3];
+const ALONG = [0, 0.3, 0.6, 0.9, 1, 1.1, 1.5, 2.5];
+const RATIOS = [1, 1.1, 1.5, 2, 4, 10, 100];
+
+/** Largest error at one width over centres inside, on and outside the disc, and over shapes from round to a streak. */
+function worstAt(wide: number): { error: number; where: string; count: number } {
+  let worst = { error: 0, where: '', count: 0 };
+  for (const across of ACROSS) {
+    for (const short of shortsFor(wide, across)) {
+      for (const along of ALONG) {
+        for (const ratio of RATIOS) {
+          const [xx, yy] = [(short * ratio) ** 2, short * short];
+          const chance = chanceWithin({ mean: { x: along, y: across }, covariance: [[xx, 0], [0, yy]] }, 1);
+          // The axes change places: the reference sums along its first one, which has to be the narrow one.
+          const error = Math.abs(chance - discChance({ x: across, y: along }, [yy, 0, xx], 1, 400));
+          const where = `ratio ${ratio}, centre ${along} along and ${across} across`;
+          worst = { ...(error > worst.error ? { error, where } : { error: worst.error, where: worst.where }), count: worst.count + 1 };
+        }
+      }
+    }
+  }
+  return worst;
+}
+
+const HAIR = 1e-6;
+
+describe('the width at which another rule is taken', () => {
+  // The widest extent there is: 8.5 deviations either way.
+  test.each([1, 4 - HAIR, 4 + HAIR, 6, 8 - HAIR, 8 + HAIR, 13, 16.99])('the error at a width of %d is below 2e-8', (wide) => {
+    const { error, where, count } = worstAt(wide);
+    console.log(`width ${wide}: worst error ${error.toExponential(1)} of ${count}; ${where}`);
+    expect(count).toBeGreaterThan(100);
+    expect(error).toBeLessThan(DOCUMENTED);
+  });
+
+  test('is felt: the error falls where the larger rule takes over', () => {
+    for (const wide of [4, 8]) expect(worstAt(wide + HAIR).error).toBeLessThan(worstAt(wide - HAIR).error / 10);
+  });
+
+  test('makes no step that a chance would show', () => {
+    for (const wide of [4, 8]) {
+      const at = (limit: number) => chanceWithin(spreadOf({ x: 0.1, y: 0.2 }, 0.25, 0.25, 0), limit);
+      const limit = (0.25 * wide) / 2;
+      // The chance itself grows by less than 1e-9 between the two.
+      expect(Math.abs(at(limit * (1 + 1e-10)) - at(limit * (1 - 1e-10)))).toBeLessThan(DOCUMENTED);
+    }
+  });
+});
+
+test('the reference at these widths agrees with the density summed in polar coordinates', () => {
+  for (const [short, ratio] of [[0.5, 1], [0.25, 1], [0.25, 4], [0.5, 2]] as const) {
+    for (const mean of [{ x: 0, y: 0 }, { x: 0.3, y: 0.9 }]) {
+      const covariance: [[number, number], [number, number]] = [[(short * ratio) ** 2, 0], [0, short * short]];
+      const reference = discChance({ x: mean.y, y: mean.x }, [short * short, 0, (short * ratio) ** 2], 1, 400);
+      expect(Math.abs(reference - chanceByQuadrature({ mean, covariance }, 1, 120))).toBeLessThan(1e-9);
+    }
+  }
+});
