@@ -89,6 +89,8 @@ export class AstigCornea extends AstigView implements DragTarget<Handle>, Slider
   }
 
   pick(point: Point, reach: number): Handle | null {
+    // After a touch drag no click follows that would reset this.
+    this.dragged = false;
     return this.editable ? nearestHandle(this.handles(), point, reach) : null;
   }
 
