@@ -1,3 +1,4 @@
 export * from './numbers.js';
 export * from './figures.js';
 export * from './references.js';
+export * from './sight.js';

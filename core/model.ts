@@ -78,4 +78,14 @@ export const MODEL = {
     lensDepth: constant(5, 'mm', ['assumed'], 'from the corneal vertex to the plane of the lens'),
     aqueousIndex: constant(1.336, '', ['commonPractice'], 'refractive index of the aqueous'),
   },
+  sight: {
+    wavelength: constant(555, 'nm', ['assumed'], 'the one colour of the wave model: where the eye is most sensitive in daylight'),
+    /** logMAR = square · cylinder² + linear · cylinder + sharp */
+    acuitySquare: constant(0.017, 'logMAR/D²', ['hoshikawa2021'], 'acuity with the sphere corrected, against the cylinder'),
+    acuityLinear: constant(0.125, 'logMAR/D', ['hoshikawa2021'], 'the same'),
+    acuitySharp: constant(-0.116, 'logMAR', ['hoshikawa2021'], 'acuity without a cylinder'),
+    acuityMost: constant(3, 'D', ['hoshikawa2021'], 'the eyes of the study had no more'),
+    acuitySd: constant(0.14, 'logMAR', ['hoshikawa2021', 'assumed'], 'of eyes about the curve: follows from R² 0.544 if the cylinders of the study were spread evenly over 0–3 D, which is assumed'),
+    landoltRing: constant(5, 'gaps', ['iso8596'], 'outer diameter of the ring; gap and stroke are 1'),
+  },
 } as const;

@@ -211,6 +211,25 @@ export const references = {
     'thickness grows with the square of the distance from the centre',
     ['title', 'authors'],
   ),
+
+  hoshikawa2021: record(
+    'read',
+    ['Hoshikawa R, Kamiya K, Fujimura F, Shoji N', 'Prediction of distance visual acuity in presbyopic astigmatic subjects', 'Sci Rep', 2021, '11:6958', '10.1038/s41598-021-85313-3'],
+    'logMAR = 0.017·x² + 0.125·x − 0.116 for x ≤ 3 D, R² 0.544, 318 eyes; no difference between directions (P = .92)',
+  ),
+  smith1982: record(
+    'memory',
+    ['Smith G', 'Angular diameter of defocus blur discs', 'Am J Optom Physiol Opt', 1982, '59:885-889'],
+    'blur angle = pupil × error in focus; the transfer 2·J1(x)/x is the Fourier transform of that disc',
+    ['title', 'pages'],
+  ),
+  thibos2004: record(
+    'memory',
+    ['Thibos LN, Hong X, Bradley A, Applegate RA', 'Accuracy and precision of objective refraction from wavefront aberrations', 'J Vis', 2004, '4:329-351'],
+    'M, J0 and J45 from Zernike coefficients of the second order; the factor for M was read in J Eur Opt Soc-Rapid 2023',
+  ),
+  iso24157: record('memory', ['ISO', 'Ophthalmic optics and instruments – Reporting aberrations of the human eye', 'ISO 24157', 2008], 'order, sign and norm of Zernike functions; the norm and the rule of sine and cosine were read elsewhere'),
+  iso8596: record('read', ['ISO', 'Ophthalmic optics – Visual acuity testing – Standard optotype and its presentation', 'ISO 8596', 1994], 'Landolt ring: outer diameter 5, stroke and gap 1, eight positions; acuity 1 / gap in minutes of arc', ['year']),
 } as const satisfies Record<string, Reference>;
 
 /** Key of a record in `references`. */

@@ -15,6 +15,9 @@ const BACKGROUND: Partial<Record<SourceId, string>> = {
   naeser1994: 'flattening and torque',
   iacle: 'a lens beside its meridian',
   edmund1987: 'why the central thickness does not tell that at the site',
+  smith1982: 'blur and transfer by rays',
+  thibos2004: 'refraction and wavefront',
+  iso24157: 'Zernike functions',
 };
 
 type Constant = ModelConstant<number | readonly number[]>;
