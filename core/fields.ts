@@ -36,9 +36,6 @@ export const DEFAULTS: CompletePlan = {
 /** Names of all fields, in the order in which they are usually asked for. */
 export const FIELDS = Object.keys(DEFAULTS) as (keyof CompletePlan)[];
 
-/** Fields that name a place on the limbus, in degrees [0, 360). */
-export const SITE_FIELDS = ['incisionSite', 'arcSite'] as const;
-
 /**
  * The plan with every field present, degrees in their printed range, and every value checked.
  * @throws RangeError that names the field, the value and the limits of the first value that cannot be accepted.

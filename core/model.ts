@@ -12,6 +12,9 @@ export interface ModelConstant<Value = number> {
   note: string;
 }
 
+/** What counts as a good result throughout, D: less does not degrade acuity in most eyes (Villegas 2014, read). */
+export const GOOD = 0.5;
+
 /* @__NO_SIDE_EFFECTS__ */
 function constant<Value>(value: Value, unit: string, source: readonly SourceId[], note: string): ModelConstant<Value> {
   return { value, unit, source, note };

@@ -22,7 +22,8 @@ export interface PlanLimits {
 /** Lengths of arc that are tried, degrees: those of the published table. */
 const ARC_LENGTHS = Array.from({ length: 13 }, (_, index) => 30 + 5 * index);
 
-const DEFAULT_SITES: readonly EntrySite[] = ['temporal', 'superior', 'steep'];
+/** Where the eye may be entered unless the surgeon says otherwise. */
+export const DEFAULT_SITES = ['temporal', 'superior', 'steep'] as const satisfies readonly EntrySite[];
 const DEFAULT_LENSES = [1, 1.5, 2, 2.5, 3, 3.5, 4];
 
 /** A plan to be judged, and the name under which its like compete. */

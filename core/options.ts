@@ -1,20 +1,19 @@
 import { fromTemporal } from './angle.js';
-import { cautionsOf } from './cautions.js';
+import { cautionsFor } from './cautions.js';
 import { judge } from './effects.js';
 import { completePlan } from './fields.js';
+import { GOOD } from './model.js';
 import { candidates } from './options-candidates.js';
 import type { Candidate, PlanLimits } from './options-candidates.js';
 import { reasonFor } from './options-reasons.js';
 import type { SuggestedPlan, Surgery } from './options-types.js';
 import { evaluatePlan } from './plan.js';
 import { chanceWithin } from './spread.js';
-import type { CompletePlan, EyePlan } from './types.js';
+import type { Caution, CompletePlan, EyePlan } from './types.js';
 
+export { DEFAULT_SITES } from './options-candidates.js';
 export type { EntrySite, PlanLimits } from './options-candidates.js';
 export type { SuggestedPlan, Surgery } from './options-types.js';
-
-/** What counts as a good result, D. */
-const GOOD = 0.5;
 
 /** How many plans are listed at most. */
 const LISTED = 6;
@@ -25,22 +24,22 @@ const NEAR_BEST = 0.015;
 /**
  * Plans for an eye within the surgeon's limits, ranked by the chance that 0.50 D or less remain, in whole hundredths, then
  * by least surgery. Exhaustive over sites, widths, arcs of 30–90° in steps of 5° and the lenses at hand; deterministic.
- * A plan is left out when another does as well with no more of anything. What a caution forbids is not offered.
+ * Each kind (site, width, number of arcs, with or without a lens) sends its best plan; one is left out when another of these
+ * does as well with no more of anything. What a caution forbids is not offered.
  * @throws RangeError for a plan or limits that cannot be accepted.
  */
 export function suggestPlans(eye: EyePlan, limits: PlanLimits = {}): SuggestedPlan[] {
   const complete = completePlan(eye);
   const kinds = new Map<string, Approximated[]>();
-  for (const candidate of candidates(complete, limits, arcsAllowed(complete))) gather(kinds, candidate);
+  for (const candidate of candidates(complete, limits, cautionsAgainstArcs(complete).length === 0)) gather(kinds, candidate);
   const judged = [...kinds.values()].map(bestOfKind);
   const worthwhile = judged.filter((one) => !judged.some((other) => other !== one && beats(other, one))).sort(byRank);
   return listed(worthwhile).map((option, _, all) => ({ ...option, reason: reasonFor(option, all) }));
 }
 
-/** Arcs are offered unless a caution says stop as soon as one is planned. */
-function arcsAllowed(eye: CompletePlan): boolean {
-  const plan: CompletePlan = { ...eye, arcCount: 1, arcSite: 0, arcLength: 45 };
-  return cautionsOf(plan, judge(plan)).every(({ level }) => level !== 'stop');
+/** Why no arcs are offered in this eye: what would say stop as soon as one is planned. Empty where they are. */
+export function cautionsAgainstArcs(eye: CompletePlan): Caution[] {
+  return cautionsFor({ ...eye, arcCount: 1, arcSite: 0, arcLength: 45 }).filter(({ level }) => level === 'stop');
 }
 
 /** Gathers the plans of each kind with their chance by the normal approximation. */

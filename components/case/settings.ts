@@ -1,10 +1,8 @@
 import type { ComplexAttributeConverter } from 'lit';
 import { KERATOMETRIC_CONSTANT, LIMITS, RefusedValue } from '../../core/numbers.js';
 import type { EyePlan } from '../../core/numbers.js';
+import { DECIMAL } from '../internal/decimal.js';
 import type { KUnit } from '../internal/case-model.js';
-
-/** A plain decimal number; exponents and hexadecimals in an attribute are slips, not dioptres. */
-const DECIMAL = /^[+-]?(?:\d+(?:\.\d*)?|\.\d+)$/;
 
 /** Numbers in attributes. Nothing and `none` are none; what is no number is kept as it is, so that its refusal can quote it. */
 export const numberConverter: ComplexAttributeConverter<number | null> = {

@@ -81,51 +81,12 @@ export const corneaStyles = css`
     stroke-width: 2.5;
     stroke-dasharray: 12 3 2 3;
   }
-  .hit {
-    fill: transparent;
-  }
-  .handle {
-    /* Chromium ignores touch-action on an inline child of a drawing. */
-    display: block;
-    touch-action: none;
-    cursor: grab;
-    --_role: var(--_incision);
-  }
-  .handle:active,
-  .handle.held {
-    cursor: grabbing;
-  }
   [part='arc-handle'],
   [part='arc-end-handle'] {
     --_role: var(--_arcs);
   }
   [part='lens-handle'] {
     --_role: var(--_lens);
-  }
-  .knob {
-    fill: var(--_ground);
-    stroke: var(--_role);
-    stroke-width: 2.5;
-  }
-  .grip {
-    fill: none;
-    stroke: var(--_role);
-    stroke-width: 1.75;
-    stroke-linecap: round;
-    stroke-linejoin: round;
-  }
-  .handle:hover .knob,
-  .held .knob {
-    fill: var(--_role);
-  }
-  .handle:hover .grip,
-  .held .grip {
-    stroke: var(--_ground);
-  }
-  .focus {
-    fill: none;
-    stroke: var(--_focus);
-    stroke-width: 3;
   }
   @media (forced-colors: active) {
     .iris {

@@ -8,11 +8,13 @@ import type { CaseModel } from '../internal/case-model.js';
 import { drawingStyles } from '../internal/drawing-styles.js';
 import { DragController, REACH } from '../internal/drag-controller.js';
 import type { DragTarget } from '../internal/drag-controller.js';
+import { capital } from '../internal/format.js';
 import { direction } from '../internal/geometry.js';
 import type { Point } from '../internal/geometry.js';
 import type { Steppable } from '../internal/key-step.js';
 import { SliderControls } from '../internal/slider-controls.js';
 import type { SliderOwner } from '../internal/slider-controls.js';
+import { handleStyles } from '../internal/handle-styles.js';
 import { SizeController } from '../internal/size-controller.js';
 import { SourceController } from '../internal/source-controller.js';
 import { sourceStyles } from '../internal/source-styles.js';
@@ -67,7 +69,7 @@ interface Grip {
  * @fires {AstigChangeEvent} astig-change - once when the user lets it go
  */
 export class AstigCornea extends AstigView implements DragTarget<Handle>, SliderOwner<HandleName> {
-  static override styles = [tokens, drawingStyles, sourceStyles, corneaStyles];
+  static override styles = [tokens, drawingStyles, sourceStyles, handleStyles, corneaStyles];
 
   /** From where the eye is seen: `facing`, `above` (surgeon at the head) or `temporal` (surgeon at the side). */
   @property() viewpoint: Viewpoint = 'facing';
@@ -235,8 +237,4 @@ export class AstigCornea extends AstigView implements DragTarget<Handle>, Slider
     if (this.known?.key !== key) this.known = { key, layout: layoutCornea({ width, font, family, turn: this.turn, eye, title: EYE_NAME[eye] }) };
     return this.known.layout;
   }
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -1,8 +1,6 @@
+import { DECIMAL } from '../internal/decimal.js';
 import { decimal } from '../internal/format.js';
 import type { FieldSpec } from './entry.fields.js';
-
-/** A plain decimal number; exponents and hexadecimals are slips of the finger here. */
-const DECIMAL = /^[+-]?(?:\d+(?:\.\d*)?|\.\d+)$/;
 
 /** What may trail a number in a field of that unit. Compatibility forms have been unified before. */
 const TRAILING: Record<string, RegExp> = {

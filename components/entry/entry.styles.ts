@@ -48,19 +48,9 @@ export const entryStyles = css`
   .box {
     position: relative;
   }
+  /* The unit stands inside the field. */
   input[type='text'] {
-    box-sizing: border-box;
-    inline-size: 100%;
-    min-block-size: max(44px, 2.75em);
-    margin: 0;
-    padding: 0.25em;
-    padding-inline: 0.625em 3em;
-    border: 1px solid var(--_quiet);
-    border-radius: 4px;
-    background: var(--_ground);
-    color: inherit;
-    font: inherit;
-    font-variant-numeric: tabular-nums;
+    padding-inline-end: 3em;
   }
   input[aria-invalid='true'] {
     padding-inline-start: calc(0.625em - 1px);
@@ -87,71 +77,18 @@ export const entryStyles = css`
   .limits {
     color: var(--_quiet);
   }
-  .error {
-    padding-inline-start: 0.5em;
-    border-inline-start: 3px solid var(--_stop);
-    font-weight: 600;
-  }
-  .segments,
   .buttons {
     display: flex;
     flex-wrap: wrap;
-    align-content: start;
     gap: 0.375em;
   }
-  .segment,
-  button {
-    display: inline-flex;
-    align-items: center;
-    gap: 0.5em;
-    box-sizing: border-box;
-    min-block-size: max(44px, 2.75em);
-    min-inline-size: 44px;
-    margin: 0;
-    padding: 0.25em 0.75em;
-    border: 1px solid var(--_quiet);
-    border-radius: 4px;
-    background: var(--_ground);
-    color: inherit;
-    font: inherit;
-    text-align: start;
-    cursor: pointer;
-  }
-  .segment:has(:checked) {
-    border-color: var(--_ink);
-    background: var(--_cornea);
-    box-shadow: inset 0 0 0 1px var(--_ink);
+  .segments,
+  .buttons {
+    align-content: start;
   }
   .segment:has(:disabled) {
     border-color: var(--_line);
     cursor: auto;
-  }
-  input[type='radio'],
-  input[type='checkbox'] {
-    flex: none;
-    appearance: none;
-    box-sizing: border-box;
-    inline-size: 1em;
-    block-size: 1em;
-    margin: 0;
-    border: 0.1em solid currentColor;
-    color: inherit;
-    border-radius: 50%;
-    outline: none;
-  }
-  input[type='checkbox'] {
-    border-radius: 2px;
-  }
-  /* A border, not a background: it is seen in forced colours and on paper, and does not fade when it cannot be changed. */
-  input:checked {
-    border-width: 0.3125em;
-  }
-  input[type='text']:focus-visible,
-  .segment:has(:focus-visible),
-  button:focus-visible,
-  summary:focus-visible {
-    outline: 3px solid var(--_focus);
-    outline-offset: 2px;
   }
   button:hover:not([aria-disabled='true']),
   .segment:hover:not(:has(:disabled)) {
@@ -227,10 +164,6 @@ export const entryStyles = css`
     }
   }
   @media (forced-colors: active) {
-    .segment:has(:checked) {
-      border-width: 2px;
-      padding-inline: calc(0.75em - 1px);
-    }
     button[aria-disabled='true'] {
       color: GrayText;
     }

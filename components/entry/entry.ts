@@ -5,6 +5,7 @@ import type { CompletePlan, EyeSide } from '../../core/numbers.js';
 import { withoutPlan } from '../internal/case-model.js';
 import type { CaseModel, KUnit } from '../internal/case-model.js';
 import { propose, samePlan } from '../internal/proposal.js';
+import { controlStyles } from '../internal/control-styles.js';
 import { tokens } from '../internal/tokens.js';
 import { AstigView } from '../internal/view.js';
 import { ESTIMATE, NO_CASE } from '../internal/words.js';
@@ -41,7 +42,7 @@ const TAG = 'astig-entry';
  * @fires {AstigChangeEvent} astig-change - when it is committed
  */
 export class AstigEntry extends AstigView {
-  static override styles = [tokens, entryStyles];
+  static override styles = [tokens, controlStyles, entryStyles];
 
   /** The eye for which mirroring is offered. */
   @state() private offer: EyeSide | null = null;

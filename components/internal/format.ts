@@ -73,3 +73,8 @@ export function spokenSite(degrees: number, eye: EyeSide): string {
   const shown = site(Math.round(degrees * 10) / 10);
   return `${Number.isInteger(shown) ? shown : shown.toFixed(1)} degrees, ${siteName(shown, eye)}, ${clockText(shown)}`;
 }
+
+/** A text as a sentence begins. */
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

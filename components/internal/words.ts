@@ -1,9 +1,11 @@
-import type { EyeSide, Rule, StepSource } from '../../core/numbers.js';
+import type { CautionLevel, EyeSide, Rule, StepSource } from '../../core/numbers.js';
 
 /** Words that several elements share. One place, so that they can be put into other languages. */
 export const EYE_NAME: Record<EyeSide, string> = { right: 'Right eye', left: 'Left eye' };
 
 export const RULE_NAME: Record<Rule, string> = { with: 'with the rule', against: 'against the rule', oblique: 'oblique' };
+
+export const LEVEL_NAME: Record<CautionLevel, string> = { stop: 'Stop', think: 'Think', note: 'Note' };
 
 export const STEP_NAME: Record<StepSource, string> = {
   backSurface: 'back surface',

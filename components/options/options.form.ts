@@ -1,8 +1,8 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
-import { meridian, site, temporalSite } from '../../core/index.js';
-import type { CompletePlan, PlanLimits } from '../../core/index.js';
+import { meridian, site, temporalSite } from '../../core/numbers.js';
+import type { CompletePlan, PlanLimits } from '../../core/numbers.js';
 import { meridianText, siteText } from '../internal/format.js';
 import { NOWHERE, SITE_NAMES, splitSites } from './options.limits.js';
 import type { GivenLimits, LimitName, TakenLimits, TextLimit } from './options.limits.js';

@@ -1,5 +1,6 @@
-import { LIMITS, RefusedValue } from '../../core/index.js';
-import type { EntrySite, PlanLimits } from '../../core/index.js';
+import { DEFAULT_SITES, LIMITS, RefusedValue } from '../../core/numbers.js';
+import type { EntrySite, PlanLimits } from '../../core/numbers.js';
+import { DECIMAL } from '../internal/decimal.js';
 
 /** What a surgeon can say of the plans that may be offered, as the properties of the element hold it. */
 export interface GivenLimits {
@@ -21,13 +22,10 @@ export type LimitName = TextLimit | 'most-arcs';
 export const MOST: Record<TextLimit, number> = { widths: 4, sites: 6, lenses: 12 };
 
 /** Places with a name. */
-export const SITE_NAMES = ['temporal', 'superior', 'steep'] as const;
+export const SITE_NAMES = DEFAULT_SITES;
 
 /** What a form writes when no place at all is ticked: it is refused, since nothing at all stands for the default. */
 export const NOWHERE = 'nowhere';
-
-/** A plain decimal number, as in the form for the case. */
-const DECIMAL = /^[+-]?(?:\d+(?:\.\d*)?|\.\d+)$/;
 
 /** What may stand behind a number of a list. */
 const UNIT: Record<TextLimit, RegExp> = { widths: /mm$/i, sites: /°$/, lenses: /(?:d|dpt)$/i };

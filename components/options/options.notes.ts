@@ -1,9 +1,10 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import type { Caution, CompletePlan } from '../../core/index.js';
+import { GOOD } from '../../core/numbers.js';
+import type { Caution, CompletePlan } from '../../core/numbers.js';
 import type { CaseModel } from '../internal/case-model.js';
 import type { TakenLimits } from './options.limits.js';
-import { GOOD, REFUSED_CASE, REFUSED_LIMITS, againstText, ownText, presentText, refusalText } from './options.words.js';
+import { REFUSED_CASE, REFUSED_LIMITS, againstText, ownText, presentText, refusalText } from './options.words.js';
 
 type Box = TemplateResult | typeof nothing;
 

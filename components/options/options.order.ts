@@ -1,4 +1,4 @@
-import type { SuggestedPlan, Surgery } from '../../core/index.js';
+import type { SuggestedPlan, Surgery } from '../../core/numbers.js';
 
 /** By what the list can be sorted. Chance is the rank: at equal chance the plan with less surgery stands first. */
 export type SortKey = 'chance' | 'remaining' | 'surgery';

@@ -1,7 +1,7 @@
 import { html, nothing, svg } from 'lit';
 import type { SVGTemplateResult, TemplateResult } from 'lit';
-import { MODEL } from '../../core/index.js';
-import type { Astigmatism, CompletePlan, SuggestedPlan } from '../../core/index.js';
+import { MODEL } from '../../core/numbers.js';
+import type { Astigmatism, CompletePlan, SuggestedPlan } from '../../core/numbers.js';
 import { alongAcross, arcPath, polar, polyline, px } from '../internal/geometry.js';
 import type { Point } from '../internal/geometry.js';
 

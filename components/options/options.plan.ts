@@ -1,4 +1,4 @@
-import type { CompletePlan, EyePlan } from '../../core/index.js';
+import type { CompletePlan, EyePlan } from '../../core/numbers.js';
 
 /** What choosing a suggestion changes: what is planned, and nothing of what was measured. */
 export function patchOf(plan: CompletePlan): EyePlan {

@@ -1,6 +1,6 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import { FIELDS, RefusedValue, cautionsFor, suggestPlans } from '../../core/index.js';
-import type { Caution, CompletePlan, PlanLimits, SuggestedPlan } from '../../core/index.js';
+import { FIELDS, RefusedValue, cautionsAgainstArcs, suggestPlans } from '../../core/numbers.js';
+import type { Caution, CompletePlan, PlanLimits, SuggestedPlan } from '../../core/numbers.js';
 
 /** What is searched for, so that what of it is in the plan makes no difference. */
 const PLANNED: readonly (keyof CompletePlan)[] = ['incisionSite', 'incisionWidth', 'arcSite', 'arcLength', 'arcCount', 'lensCylinder', 'lensMeridian'];
@@ -76,7 +76,7 @@ export class PlanSearch implements ReactiveController {
     const { key, plan, limits } = this.question!;
     this.answered = key;
     try {
-      this.found = { options: suggestPlans(plan, limits), against: limits.arcs === 0 ? [] : againstArcs(plan) };
+      this.found = { options: suggestPlans(plan, limits), against: limits.arcs === 0 ? [] : cautionsAgainstArcs(plan) };
       this.refusal = null;
     } catch (error) {
       if (!(error instanceof RefusedValue)) throw error;
@@ -101,11 +101,6 @@ function keyOf(plan: CompletePlan, limits: PlanLimits): string {
   // The width in the plan counts only where no blades are named.
   const width = limits.widths ? null : plan.incisionWidth;
   return JSON.stringify([SEARCHED.map((field) => plan[field]), width, limits]);
-}
-
-/** What would say stop as soon as one arc were planned. */
-function againstArcs(plan: CompletePlan): Caution[] {
-  return cautionsFor({ ...plan, arcCount: 1, arcSite: 0, arcLength: 45 }).filter(({ level }) => level === 'stop');
 }
 
 /** Runs a task when the browser has nothing more urgent to do; returns what calls it off. */

@@ -2,15 +2,18 @@ import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import { guard } from 'lit/directives/guard.js';
 import { repeat } from 'lit/directives/repeat.js';
-import type { Caution, FigureId, SourceId, SuggestedPlan } from '../../core/index.js';
+import type { FigureId } from '../../core/figures.js';
+import type { Caution, SuggestedPlan } from '../../core/numbers.js';
+import type { SourceId } from '../../core/references.js';
 import { astigmatismText } from '../internal/format.js';
 import type { SourceController } from '../internal/source-controller.js';
+import { LEVEL_NAME } from '../internal/words.js';
 import { hundredBar } from './options.bar.js';
 import { ariaSort } from './options.order.js';
 import type { Order, Ranked, SortKey } from './options.order.js';
 import { planPicture } from './options.picture.js';
 import { surgeryKey } from './options.plan.js';
-import { COLUMN, HEADING, IN_USE, LEVEL_NAME, USE, chanceText, countText, planText, reasonText, surgeryTexts } from './options.words.js';
+import { COLUMN, HEADING, IN_USE, USE, chanceText, countText, planText, reasonText, surgeryTexts } from './options.words.js';
 
 /** What the table is drawn from. */
 export interface TableState {

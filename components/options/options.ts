@@ -2,6 +2,7 @@ import { html, nothing } from 'lit';
 import type { PropertyValues, TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { CaseModel } from '../internal/case-model.js';
+import { controlStyles } from '../internal/control-styles.js';
 import { SourceController } from '../internal/source-controller.js';
 import { sourceStyles } from '../internal/source-styles.js';
 import { tokens } from '../internal/tokens.js';
@@ -49,7 +50,7 @@ const mostArcsConverter = {
  * @fires {AstigChangeEvent} astig-change - when a plan is chosen
  */
 export class AstigOptions extends AstigView implements GivenLimits {
-  static override styles = [tokens, sourceStyles, formStyles, optionsStyles, cardsStyles];
+  static override styles = [tokens, sourceStyles, controlStyles, formStyles, optionsStyles, cardsStyles];
 
   /** Widths of the blades at hand, mm, separated by spaces: `2.2 2.75`. Without: the width in the plan. */
   @property() widths = '';

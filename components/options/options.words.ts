@@ -1,13 +1,10 @@
-import { siteName } from '../../core/index.js';
-import type { Caution, CautionLevel, CompletePlan, PlanLimits, RefusedValue, SuggestedPlan, Surgery } from '../../core/index.js';
-import { angle, astigmatismText, dioptres, meridianText, millimetres, siteText } from '../internal/format.js';
+import { DEFAULT_SITES, GOOD, siteName } from '../../core/numbers.js';
+import type { Caution, CautionLevel, CompletePlan, PlanLimits, RefusedValue, SuggestedPlan, Surgery } from '../../core/numbers.js';
+import { angle, astigmatismText, capital, dioptres, meridianText, millimetres, siteText } from '../internal/format.js';
 import { EYE_NAME } from '../internal/words.js';
 import type { LimitName, TextLimit } from './options.limits.js';
 import { MOST, allowed } from './options.limits.js';
 import type { Order, SortKey } from './options.order.js';
-
-/** What counts as a good result, D: that of the suggestions. */
-export const GOOD = 0.5;
 
 /** What stands over a column that can be sorted, and the figure's own words below it. */
 export const HEADING: Record<SortKey, { name: string; what: string }> = {
@@ -27,7 +24,6 @@ const SORTED: Record<SortKey, [by: string, first: string, reversed: string]> = {
 /** Most severe first, as in the lists of cautions. */
 export const LEVELS: readonly CautionLevel[] = ['stop', 'think', 'note'];
 
-export const LEVEL_NAME: Record<CautionLevel, string> = { stop: 'Stop', think: 'Think', note: 'Note' };
 
 /** What a limit is called where it is refused. */
 const LIMIT_NAME: Record<LimitName, string> = {
@@ -154,7 +150,7 @@ export function limitsText(name: TextLimit): string {
 
 /** What the search works with, in one line: `entry temporal, superior or steep; 2.4 mm; up to two arcs; no lens`. */
 export function offeredText({ sites, widths, arcs, lenses }: PlanLimits, plan: CompletePlan): string {
-  const places = (sites ?? ['temporal', 'superior', 'steep']).map((place) => (typeof place === 'number' ? siteText(place) : place));
+  const places = (sites ?? DEFAULT_SITES).map((place) => (typeof place === 'number' ? siteText(place) : place));
   const cylinders = lenses?.filter((cylinder) => cylinder > 0);
   return [
     `entry ${either(places)}`,
@@ -166,10 +162,6 @@ export function offeredText({ sites, widths, arcs, lenses }: PlanLimits, plan: C
 
 function either(words: readonly string[]): string {
   return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`;
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 function shortened(text: string): string {

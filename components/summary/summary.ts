@@ -8,10 +8,10 @@ import { SourceController } from '../internal/source-controller.js';
 import { sourceStyles } from '../internal/source-styles.js';
 import { tokens } from '../internal/tokens.js';
 import { AstigView } from '../internal/view.js';
-import { ESTIMATE, EYE_NAME, NO_CASE, SOURCE } from '../internal/words.js';
+import { ESTIMATE, EYE_NAME, LEVEL_NAME, NO_CASE, SOURCE } from '../internal/words.js';
 import { summaryStyles } from './summary.styles.js';
 import { iconArray } from './icon-array.js';
-import { LEVEL_NAME, LIMITS_TOLD, announcement, chanceSentence, meanShiftText, ofHundred, planned, ruleText, stepRow } from './summary.words.js';
+import { LIMITS_TOLD, announcement, chanceSentence, meanShiftText, ofHundred, planned, ruleText, stepRow } from './summary.words.js';
 
 /**
  * The case in words and numbers: before, each step, what is left as expected and if the whole intended effect were

@@ -1,10 +1,8 @@
 import { ruleOf } from '../../core/numbers.js';
-import type { Astigmatism, CautionLevel, CompletePlan, PlanOutcome, PlanStep } from '../../core/numbers.js';
-import { astigmatismText, dioptres, meridianText, signedDioptres } from '../internal/format.js';
+import type { Astigmatism, CompletePlan, PlanOutcome, PlanStep } from '../../core/numbers.js';
+import { astigmatismText, capital, dioptres, meridianText, signedDioptres } from '../internal/format.js';
 import { RULE_NAME, stepName } from '../internal/words.js';
 import { fromVector } from '../../core/numbers.js';
-
-export const LEVEL_NAME: Record<CautionLevel, string> = { stop: 'Stop', think: 'Think', note: 'Note' };
 
 /** `with the rule`, or nothing where there is no direction. */
 export function ruleText(a: Astigmatism): string {
@@ -14,7 +12,7 @@ export function ruleText(a: Astigmatism): string {
 /** Name and figures of one step: what it does, and what it would do if all of the intended effect were reached. */
 export function stepRow(step: PlanStep, arcCount: number): { name: string; expected: string; intended: string } {
   const name = stepName(step.source, arcCount);
-  return { name: name.charAt(0).toUpperCase() + name.slice(1), expected: effect(step, 'vector'), intended: effect(step, 'intended') };
+  return { name: capital(name), expected: effect(step, 'vector'), intended: effect(step, 'intended') };
 }
 
 function effect(step: PlanStep, which: 'vector' | 'intended'): string {

@@ -1,8 +1,6 @@
 import { ticks } from 'd3-array';
+import { GOOD } from '../../core/numbers.js';
 import type { Sweep } from './sweep.parts.js';
-
-/** What counts as a good result, D: the line across the plot. */
-export const GOOD = 0.5;
 
 /** Ends that the vertical axis can have, D. Few, so that the scale stays while something is dragged. */
 const TOPS = [1, 1.25, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 16, 20, 24, 32, 48, 64];

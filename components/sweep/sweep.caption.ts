@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import type { CompletePlan } from '../../core/index.js';
+import type { CompletePlan } from '../../core/numbers.js';
 import type { SourceController } from '../internal/source-controller.js';
 import { HINT, HINT_WITHOUT } from './sweep.words.js';
 

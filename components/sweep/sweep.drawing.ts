@@ -1,11 +1,11 @@
 import { nothing, svg } from 'lit';
 import type { SVGTemplateResult } from 'lit';
+import { GOOD } from '../../core/numbers.js';
 import { REACH } from '../internal/drag-controller.js';
 import { polyline, px } from '../internal/geometry.js';
 import type { Point } from '../internal/geometry.js';
 import { labelText } from '../internal/label-text.js';
 import { TITLE } from '../internal/layout.js';
-import { GOOD } from './axis.parts.js';
 import { axisLabels, placeSiteLabels } from './sweep.labels.js';
 import type { PlacedLabel } from './sweep.labels.js';
 import type { Sample, Sweep } from './sweep.parts.js';

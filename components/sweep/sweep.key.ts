@@ -1,7 +1,7 @@
 import { html, svg } from 'lit';
 import type { SVGTemplateResult, TemplateResult } from 'lit';
-import { siteName } from '../../core/index.js';
-import type { CompletePlan, EyeSide, PlanOutcome } from '../../core/index.js';
+import { siteName } from '../../core/numbers.js';
+import type { CompletePlan, EyeSide, PlanOutcome } from '../../core/numbers.js';
 import { dioptres, siteText } from '../internal/format.js';
 import type { Sample, Sweep } from './sweep.parts.js';
 import { GOOD_TEXT } from './sweep.words.js';

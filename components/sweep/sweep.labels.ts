@@ -1,4 +1,5 @@
-import type { CompletePlan } from '../../core/index.js';
+import type { CompletePlan } from '../../core/numbers.js';
+import { GOOD } from '../../core/numbers.js';
 import type { Box, Point } from '../internal/geometry.js';
 import { placeLabels } from '../internal/labels.js';
 import type { LabelRequest, Segment } from '../internal/labels.js';
@@ -6,7 +7,6 @@ import { EDGE } from '../internal/layout.js';
 import type { Label } from '../internal/layout.js';
 import { textSize } from '../internal/measure.js';
 import type { TextSize } from '../internal/measure.js';
-import { GOOD } from './axis.parts.js';
 import type { Sample, Sweep } from './sweep.parts.js';
 import { BEFORE_AXIS, xOf, yOf } from './sweep.layout.js';
 import type { SweepLayout } from './sweep.layout.js';

@@ -1,5 +1,5 @@
-import { clockFromSite, site, siteName } from '../../core/index.js';
-import type { EyeSide } from '../../core/index.js';
+import { clockFromSite, site, siteName } from '../../core/numbers.js';
+import type { EyeSide } from '../../core/numbers.js';
 import type { Point } from '../internal/geometry.js';
 import { EDGE, GAP, TITLE, figureSize } from '../internal/layout.js';
 import type { Label } from '../internal/layout.js';

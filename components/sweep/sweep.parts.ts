@@ -1,5 +1,5 @@
-import { chanceWithin, evaluatePlan, site, temporalSite, turn } from '../../core/index.js';
-import type { CompletePlan, PlanOutcome, Spread } from '../../core/index.js';
+import { chanceWithin, evaluatePlan, site, temporalSite, turn } from '../../core/numbers.js';
+import type { CompletePlan, PlanOutcome, Spread } from '../../core/numbers.js';
 
 /** What is expected to remain with the incision at one site: degrees on the limbus, dioptres. */
 export interface Sample {

@@ -96,44 +96,6 @@ export const sweepStyles = css`
     fill: transparent;
     cursor: pointer;
   }
-  .hit {
-    fill: transparent;
-  }
-  .handle {
-    /* Chromium ignores touch-action on an inline child of a drawing. */
-    display: block;
-    touch-action: none;
-    cursor: grab;
-  }
-  .handle:active,
-  .handle.held {
-    cursor: grabbing;
-  }
-  .knob {
-    fill: var(--_ground);
-    stroke: var(--_incision);
-    stroke-width: 2.5;
-  }
-  .grip {
-    fill: none;
-    stroke: var(--_incision);
-    stroke-width: 1.75;
-    stroke-linecap: round;
-    stroke-linejoin: round;
-  }
-  .handle:hover .knob,
-  .held .knob {
-    fill: var(--_incision);
-  }
-  .handle:hover .grip,
-  .held .grip {
-    stroke: var(--_ground);
-  }
-  .focus {
-    fill: none;
-    stroke: var(--_focus);
-    stroke-width: 3;
-  }
   .plan {
     min-block-size: 44px;
     margin-block-start: 0.75em;

@@ -3,8 +3,8 @@ import type { PropertyValues, SVGTemplateResult, TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
 import { classMap } from 'lit/directives/class-map.js';
 import { createRef, ref } from 'lit/directives/ref.js';
-import { site } from '../../core/index.js';
-import type { CompletePlan, EyePlan } from '../../core/index.js';
+import { site } from '../../core/numbers.js';
+import type { CompletePlan, EyePlan } from '../../core/numbers.js';
 import type { CaseModel } from '../internal/case-model.js';
 import { DragController, REACH } from '../internal/drag-controller.js';
 import type { DragTarget } from '../internal/drag-controller.js';
@@ -13,6 +13,7 @@ import { px } from '../internal/geometry.js';
 import type { Point } from '../internal/geometry.js';
 import type { Steppable } from '../internal/key-step.js';
 import { labelText } from '../internal/label-text.js';
+import { handleStyles } from '../internal/handle-styles.js';
 import { SizeController } from '../internal/size-controller.js';
 import { SliderControls } from '../internal/slider-controls.js';
 import type { SliderOwner } from '../internal/slider-controls.js';
@@ -62,7 +63,7 @@ const STEP_ROOM = 2.4;
  * @fires {AstigChangeEvent} astig-change - once when the user lets it go
  */
 export class AstigSweep extends AstigView implements DragTarget<Handle>, SliderOwner<Handle> {
-  static override styles = [tokens, drawingStyles, sourceStyles, sweepStyles];
+  static override styles = [tokens, drawingStyles, sourceStyles, handleStyles, sweepStyles];
 
   /** Leaves out the band in which half of all eyes like this end. */
   @property({ type: Boolean, attribute: 'hide-spread' }) hideSpread = false;

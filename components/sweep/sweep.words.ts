@@ -1,8 +1,7 @@
-import { siteName } from '../../core/index.js';
-import type { CompletePlan, EyeSide, PlanOutcome } from '../../core/index.js';
+import { GOOD, siteName } from '../../core/numbers.js';
+import type { CompletePlan, EyeSide, PlanOutcome } from '../../core/numbers.js';
 import { dioptres, siteText, spokenSite } from '../internal/format.js';
 import { EYE_NAME } from '../internal/words.js';
-import { GOOD } from './axis.parts.js';
 import { bandAt } from './sweep.parts.js';
 import type { Sample, Sweep } from './sweep.parts.js';
 

@@ -49,9 +49,6 @@ export function arrowsOf(outcome: PlanOutcome): Arrow[] {
 /** Shares of eyes that the ellipses hold. */
 export const SHARES = [0.5, 0.95] as const;
 
-/** What counts as a good result, D: the circle around the origin. */
-export const GOOD = 0.5;
-
 /** How far an ellipse reaches from the origin, D, at most. */
 export function reachOf({ cx, cy, a }: Ellipse): number {
   return Math.hypot(cx, cy) + a;
