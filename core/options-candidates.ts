@@ -26,14 +26,8 @@ const ARC_LENGTHS = Array.from({ length: 13 }, (_, index) => 30 + 5 * index);
 export const DEFAULT_SITES = ['temporal', 'superior', 'steep'] as const satisfies readonly EntrySite[];
 const DEFAULT_LENSES = [1, 1.5, 2, 2.5, 3, 3.5, 4];
 
-/** A plan to be judged, and the name under which its like compete. */
-export interface Candidate {
-  plan: CompletePlan;
-  kind: string;
-}
-
 /** Every plan that the limits allow for this eye, in a fixed order. */
-export function* candidates(eye: CompletePlan, limits: PlanLimits, arcsAllowed: boolean): Generator<Candidate> {
+export function* candidates(eye: CompletePlan, limits: PlanLimits, arcsAllowed: boolean): Generator<CompletePlan> {
   const { steepMeridian } = eye;
   const bare: CompletePlan = { ...eye, incisionSite: null, arcCount: 0, arcSite: null, lensCylinder: null, lensMeridian: null };
   const lenses = checkedLenses(limits.lenses ?? DEFAULT_LENSES);
@@ -45,11 +39,10 @@ export function* candidates(eye: CompletePlan, limits: PlanLimits, arcsAllowed: 
       const entered = { ...bare, incisionSite, incisionWidth: within('widths', width, min, max, unit) };
       const along = Math.round(judge(entered).after.meridian);
       for (const cut of arcPlans(entered, along, most)) {
-        const kind = `${incisionSite} ${width} ${cut.arcCount}`;
-        yield { plan: cut, kind };
+        yield cut;
         if (lenses.length === 0) continue;
         const lensMeridian = meridian(Math.round(judge(cut).after.meridian));
-        for (const lensCylinder of lenses) yield { plan: { ...cut, lensCylinder, lensMeridian }, kind: `${kind} lens` };
+        for (const lensCylinder of lenses) yield { ...cut, lensCylinder, lensMeridian };
       }
     }
   }

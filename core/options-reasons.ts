@@ -1,4 +1,4 @@
-import type { SuggestedPlan } from './options-types.js';
+import type { SuggestedPlan, Surgery } from './options-types.js';
 
 type Option = Omit<SuggestedPlan, 'reason'>;
 
@@ -12,11 +12,14 @@ export function reasonFor(option: Option, all: readonly Option[]): string {
   return [best, `${difference(simpler, option)} gains ${gain} in 100`].filter(Boolean).join('; ');
 }
 
+/** No more arcs, no longer ones together, no lens where there was none, no wider entry. */
+export function noMore(a: Surgery, b: Surgery): boolean {
+  return a.arcs <= b.arcs && a.arcDegrees <= b.arcDegrees && !(a.lens > 0 && b.lens === 0) && a.width <= b.width;
+}
+
 /** Whether the first plan does no more of anything and less of something. */
 function lessThan(a: Option, b: Option): boolean {
-  const [x, y] = [a.surgery, b.surgery];
-  if (x.arcs > y.arcs || x.arcDegrees > y.arcDegrees || (x.lens > 0 && y.lens === 0) || x.width > y.width) return false;
-  return x.arcs < y.arcs || (x.lens === 0 && y.lens > 0) || x.width < y.width || x.arcDegrees < y.arcDegrees;
+  return noMore(a.surgery, b.surgery) && !noMore(b.surgery, a.surgery);
 }
 
 /** What the second plan does more than the first. */

@@ -4,8 +4,8 @@ import { judge } from './effects.js';
 import { completePlan } from './fields.js';
 import { GOOD } from './model.js';
 import { candidates } from './options-candidates.js';
-import type { Candidate, PlanLimits } from './options-candidates.js';
-import { reasonFor } from './options-reasons.js';
+import type { PlanLimits } from './options-candidates.js';
+import { noMore, reasonFor } from './options-reasons.js';
 import type { SuggestedPlan, Surgery } from './options-types.js';
 import { evaluatePlan } from './plan.js';
 import { chanceWithin } from './spread.js';
@@ -18,23 +18,29 @@ export type { SuggestedPlan, Surgery } from './options-types.js';
 /** How many plans are listed at most. */
 const LISTED = 6;
 
-/** Plans of a kind that are judged exactly are those which come so near to its best by the normal approximation. */
-const NEAR_BEST = 0.015;
+/** How far the normal approximation of a chance may be off: 0.025 where a strong lens may turn, and a little to be sure. */
+const UNSURE = 0.03;
 
 /**
  * Plans for an eye within the surgeon's limits, ranked by the chance that 0.50 D or less remain, in whole hundredths, then
  * by least surgery. Exhaustive over sites, widths, arcs of 30–90° in steps of 5° and the lenses at hand; deterministic.
- * Each kind (site, width, number of arcs, with or without a lens) sends its best plan; one is left out when another of these
- * does as well with no more of anything. What a caution forbids is not offered.
+ * No plan is listed when any other of all these does as well with no more of anything, and of plans that differ in the
+ * length of their arcs or the power of their lens alone the best stands for all. What a caution forbids is not offered.
  * @throws RangeError for a plan or limits that cannot be accepted.
  */
 export function suggestPlans(eye: EyePlan, limits: PlanLimits = {}): SuggestedPlan[] {
   const complete = completePlan(eye);
-  const kinds = new Map<string, Approximated[]>();
-  for (const candidate of candidates(complete, limits, cautionsAgainstArcs(complete).length === 0)) gather(kinds, candidate);
-  const judged = [...kinds.values()].map(bestOfKind);
+  const judged: Judged[] = [];
+  for (const rivals of gathered(candidates(complete, limits, cautionsAgainstArcs(complete).length === 0))) {
+    const beaten = judged.some((other) => noMore(other.surgery, rivals.surgery) && other.chance > rivals.chance + UNSURE);
+    if (!beaten) judged.push(bestOf(rivals));
+  }
   const worthwhile = judged.filter((one) => !judged.some((other) => other !== one && beats(other, one))).sort(byRank);
-  return listed(worthwhile).map((option, _, all) => ({ ...option, reason: reasonFor(option, all) }));
+  const first = new Map(worthwhile.toReversed().map((option) => [kindOf(option.plan), option]));
+  return listed(worthwhile.filter((option) => first.get(kindOf(option.plan)) === option)).map((option, _, all) => {
+    const { plan, outcome, ofHundred, surgery } = option;
+    return { plan, outcome, ofHundred, surgery, reason: reasonFor(option, all) };
+  });
 }
 
 /** Why no arcs are offered in this eye: what would say stop as soon as one is planned. Empty where they are. */
@@ -42,38 +48,65 @@ export function cautionsAgainstArcs(eye: CompletePlan): Caution[] {
   return cautionsFor({ ...eye, arcCount: 1, arcSite: 0, arcLength: 45 }).filter(({ level }) => level === 'stop');
 }
 
-/** Gathers the plans of each kind with their chance by the normal approximation. */
-function gather(kinds: Map<string, Approximated[]>, { plan, kind }: Candidate): void {
-  const approximated = { plan, chance: chanceWithin(judge(plan).spread, GOOD) };
-  const others = kinds.get(kind);
-  if (others) others.push(approximated);
-  else kinds.set(kind, [approximated]);
-}
-
-/** The best plan of a kind by its exact chance, and at equal hundredths the one with the least surgery. */
-function bestOfKind(plans: readonly Approximated[]): Judged {
-  const best = Math.max(...plans.map(({ chance }) => chance));
-  const near = plans.filter(({ chance }) => chance >= best - NEAR_BEST);
-  return near.map(({ plan }) => judgedExactly(plan)).sort(byRank)[0]!;
+/** Plans with the same amount of surgery, whatever the power of a lens: of them only the one with the best chance counts. */
+interface Rivals {
+  /** Of the first of them. */
+  surgery: Surgery;
+  plans: Approximated[];
+  /** The best chance among them, as approximated. */
+  chance: number;
 }
 
 interface Approximated {
   plan: CompletePlan;
+  /** By the normal approximation. */
   chance: number;
 }
 
-type Judged = Omit<SuggestedPlan, 'reason'>;
+function gathered(plans: Iterable<CompletePlan>): Rivals[] {
+  const all = new Map<string, Rivals>();
+  for (const plan of plans) {
+    const chance = chanceWithin(judge(plan).spread, GOOD);
+    const surgery = surgeryOf(plan);
+    const key = `${surgery.width} ${surgery.arcs} ${surgery.arcDegrees} ${surgery.lens > 0}`;
+    const rivals = all.get(key) ?? { surgery, plans: [], chance: 0 };
+    rivals.plans.push({ plan, chance });
+    rivals.chance = Math.max(rivals.chance, chance);
+    all.set(key, rivals);
+  }
+  return [...all.values()].sort((a, b) => amount(a) - amount(b));
+}
+
+/** The best of plans with the same surgery. Only those are judged exactly that may still be better than the best so far. */
+function bestOf({ plans }: Rivals): Judged {
+  let best: Judged | null = null;
+  for (const { plan, chance } of plans.sort((a, b) => b.chance - a.chance)) {
+    if (best && chance + UNSURE < best.chance) break;
+    const judged = judgedExactly(plan);
+    if (!best || byRank(judged, best) < 0) best = judged;
+  }
+  return best!;
+}
+
+interface Judged extends Omit<SuggestedPlan, 'reason'> {
+  chance: number;
+}
 
 function judgedExactly(plan: CompletePlan): Judged {
   const outcome = evaluatePlan(plan);
-  return { plan, outcome, ofHundred: Math.round(100 * outcome.chanceWithin(GOOD)), surgery: surgeryOf(plan) };
+  const chance = outcome.chanceWithin(GOOD);
+  return { plan, outcome, chance, ofHundred: Math.round(100 * chance), surgery: surgeryOf(plan) };
 }
 
 function surgeryOf(plan: CompletePlan): Surgery {
   return { arcs: plan.arcCount, arcDegrees: plan.arcCount * plan.arcLength, lens: plan.lensCylinder ?? 0, width: plan.incisionWidth };
 }
 
-/** More chance first; then fewer cuts, no lens, shorter arcs, the narrower entry, and at last the smaller remainder. */
+function kindOf({ incisionSite, incisionWidth, arcCount, lensCylinder }: CompletePlan): string {
+  return `${incisionSite} ${incisionWidth} ${arcCount} ${Boolean(lensCylinder)}`;
+}
+
+/** More chance first; then fewer cuts, no lens, shorter arcs, the narrower entry, and at last the last fractions of the chance. */
 function byRank(a: Judged, b: Judged): number {
   return (
     b.ofHundred - a.ofHundred ||
@@ -81,16 +114,15 @@ function byRank(a: Judged, b: Judged): number {
     Number(a.surgery.lens > 0) - Number(b.surgery.lens > 0) ||
     a.surgery.arcDegrees - b.surgery.arcDegrees ||
     a.surgery.width - b.surgery.width ||
-    a.outcome.after.magnitude - b.outcome.after.magnitude ||
+    // Both ends of a meridian come out alike but for rounding.
+    Math.round(1e9 * (b.chance - a.chance)) ||
     fromTemporal(a.plan.incisionSite!, a.plan.eye) - fromTemporal(b.plan.incisionSite!, b.plan.eye)
   );
 }
 
 /** Whether a plan does at least as well with no more of anything, and better or with less of something. */
 function beats(a: Judged, b: Judged): boolean {
-  const [x, y] = [a.surgery, b.surgery];
-  const noMore = x.arcs <= y.arcs && x.arcDegrees <= y.arcDegrees && !(x.lens > 0 && y.lens === 0) && x.width <= y.width;
-  return a.ofHundred >= b.ofHundred && noMore && byRank(a, b) < 0;
+  return a.ofHundred >= b.ofHundred && noMore(a.surgery, b.surgery) && byRank(a, b) < 0;
 }
 
 /** The first few, of which the plan with the least surgery is always one: it is what the others are measured by. */
@@ -102,6 +134,6 @@ function listed(ranked: Judged[]): Judged[] {
 }
 
 /** Something to order plans by how much is done; the weights only break ties. */
-function amount({ surgery }: Judged): number {
+function amount({ surgery }: { surgery: Surgery }): number {
   return 1000 * surgery.arcs + 500 * Number(surgery.lens > 0) + surgery.arcDegrees + surgery.width;
 }

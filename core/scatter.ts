@@ -26,18 +26,24 @@ export function momentsOf({ start, base, placed, own, turning }: Scatter): Sprea
   return { mean: { x: start.x + turned.mean.x, y: start.y + turned.mean.y }, covariance: [[xx + base, xy], [xy, yy + base]] };
 }
 
-/** Steps of the normal error of the marks, in standard deviations, and their weights. */
-function marks(step: number): (readonly [z: number, weight: number])[] {
-  const reach = 5;
+type Marks = readonly (readonly [z: number, weight: number])[];
+
+/** The normal error of the marks in steps of so many standard deviations, with their weights. */
+function marks(step: number): Marks {
+  const reach = 5.5;
   return Array.from({ length: Math.round((2 * reach) / step) + 1 }, (_, index) => {
     const z = index * step - reach;
     return [z, (step * Math.exp((-z * z) / 2)) / Math.sqrt(2 * Math.PI)] as const;
   });
 }
 
-/** What is strong, D, sweeps over the disc within a fraction of a step, so it needs finer ones. Both keep the error under 1e-6. */
-const STRONG = 4;
-const MARKS = { usual: marks(0.25), strong: marks(0.1) };
+const STEPS = [1, 0.5, 0.25, 0.125, 0.0625].map((step) => ({ step, marks: marks(step) }));
+
+/**
+ * With steps of h, and a mean that moves by r standard deviations of the rest for each of the marks, the error of the sum
+ * is about exp(−2π²/(h²(1 + r²))). Up to this h·√(1 + r²) it stays under 1e-6.
+ */
+const SMOOTH = 1.15;
 
 /**
  * Probability that what remains is at most `limit` dioptres. The marks' error enters as it is: for each error the rest
@@ -48,8 +54,10 @@ export function chanceOf(scatter: Scatter, limit: number): number {
   const strength = Math.hypot(placed.x, placed.y);
   // What is round and stands in the middle can be turned without any change.
   if (strength === 0 && own[1] === 0 && own[0] === own[2]) return chanceWithin(momentsOf(scatter), limit);
+  const sweep = (2 * RADIANS * turning * strength) / Math.sqrt(base);
+  const { marks: errors } = STEPS.find(({ step }) => step * Math.hypot(1, sweep) <= SMOOTH) ?? STEPS.at(-1)!;
   let chance = 0;
-  for (const [z, weight] of strength > STRONG ? MARKS.strong : MARKS.usual) {
+  for (const [z, weight] of errors) {
     const angle = 2 * RADIANS * turning * z;
     const c = Math.cos(angle);
     const s = Math.sin(angle);
