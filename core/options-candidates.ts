@@ -2,14 +2,14 @@ import { meridian, site, temporalSite, turn } from './angle.js';
 import { oneOf, within } from './check.js';
 import { judge } from './effects.js';
 import { LIMITS } from './limits.js';
-import type { CompletePlan } from './types.js';
+import type { CompletePlan, EyeSide } from './types.js';
 
 /** A place where the surgeon may enter: by its name in the eye at hand, or in degrees. */
 export type EntrySite = 'temporal' | 'superior' | 'steep' | number;
 
 /** What the surgeon has and allows. Everything that is left out takes the default. */
 export interface PlanLimits {
-  /** Where the eye may be entered; by default temporal, superior, and both ends of the steep meridian. */
+  /** Where the eye may be entered; by default temporal, superior, and on the steep meridian, at the end that is in reach. */
   sites?: readonly EntrySite[] | undefined;
   /** Widths of the blades at hand, mm; by default the width in the plan. */
   widths?: readonly number[] | undefined;
@@ -66,10 +66,20 @@ function sitesOf(sites: readonly EntrySite[], { eye }: CompletePlan, steep: numb
   const places = sites.flatMap((name) => {
     if (name === 'temporal') return [temporalSite(eye)];
     if (name === 'superior') return [90];
-    if (name === 'steep') return [site(steep), site(steep + 180)];
+    if (name === 'steep') return reachableEnds(steep, eye);
     return [site(within('sites', name, LIMITS.incisionSite.min, LIMITS.incisionSite.max, '°, temporal, superior or steep'))];
   });
   return [...new Set(places)];
+}
+
+/**
+ * The end of a meridian that is nearer to the temporal or the superior side, from where eyes are entered: nose and lower lid
+ * are in the way of the other one (common practice). Both where neither is nearer.
+ */
+function reachableEnds(meridian: number, eye: EyeSide): number[] {
+  const distance = (end: number): number => Math.min(...[temporalSite(eye), 90].map((reached) => Math.abs(turn(end, reached))));
+  const [a, b] = [site(meridian), site(meridian + 180)];
+  return distance(a) === distance(b) ? [a, b] : [distance(a) < distance(b) ? a : b];
 }
 
 function checkedLenses(lenses: readonly number[]): readonly number[] {

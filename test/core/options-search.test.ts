@@ -19,7 +19,9 @@ function drawnEye(): EyePlan {
 }
 
 const temporal = ({ eye }: EyePlan): number => (eye === 'right' ? 180 : 0);
-const ends = ({ steepMeridian }: EyePlan): number[] => [steepMeridian! % 360, (steepMeridian! + 180) % 360];
+/** Ends of the steep meridian from temporal to superior and 45° beyond: 45–225° in a right eye, 315–135° in a left one. */
+const ends = ({ eye, steepMeridian }: EyePlan): number[] =>
+  [steepMeridian! % 360, (steepMeridian! + 180) % 360].filter((end) => (eye === 'right' ? end >= 45 && end <= 225 : end >= 315 || end <= 135));
 
 /** Small grids, with the same limits in the words of the search. */
 const GRIDS: [name: string, limits: PlanLimits, grid: (eye: EyePlan) => Grid][] = [
@@ -44,7 +46,7 @@ const CASES = [...GRIDS, WIDTHS].map(([name, limits, grid]) => {
 
 describe.each(CASES)('%s', (_, runs) => {
   test('tries a grid that is worth the name', () => {
-    for (const { all } of runs) expect(all.length).toBeGreaterThan(1);
+    expect(runs.filter(({ all }) => all.length > 1).length).toBeGreaterThan(15);
     expect(runs.filter(({ all }) => all.some(({ surgery }) => surgery.arcs > 0)).length).toBeGreaterThan(10);
   });
 
