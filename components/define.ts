@@ -2,5 +2,7 @@
 import './case/define.js';
 import './cornea/define.js';
 import './entry/define.js';
+import './options/define.js';
 import './summary/define.js';
+import './sweep/define.js';
 import './vectors/define.js';

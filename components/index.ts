@@ -4,6 +4,8 @@ export type { Viewpoint } from './cornea/viewpoint.js';
 export { AstigEntry } from './entry/entry.js';
 export { AstigChangeEvent, AstigInputEvent } from './internal/events.js';
 export type { KUnit } from './internal/case-model.js';
+export { AstigOptions } from './options/options.js';
 export { AstigSummary } from './summary/summary.js';
+export { AstigSweep } from './sweep/sweep.js';
 export { AstigVectors } from './vectors/vectors.js';
 export type * from '../core/types.js';

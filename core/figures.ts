@@ -54,8 +54,8 @@ export const FIGURES: Record<FigureId, Figure> = /* @__PURE__ */ (({ incision, a
   },
   spread: {
     title: 'Uncertainty of what remains',
-    what: 'The inner ellipse holds half, the outer one 95 of 100 of the results of eyes like this.',
-    formula: 'sum of the variances of readings, cuts, back surface, marks and lens; semi-axes √(−2·ln(1 − p)) standard deviations',
+    what: 'The inner ellipse holds half, the outer one 95 of 100 of the results of eyes like this; the band of a curve, between its quartiles, the magnitudes of half of them.',
+    formula: 'sum of the variances of readings, cuts, back surface, marks and lens; semi-axes √(−2·ln(1 − p)) standard deviations; band from the 25 to the 75 % point of the magnitude',
     constants: [uncertainty.keratometry, uncertainty.keratometryDryEye, uncertainty.backSurface, uncertainty.placement, uncertainty.lensRotation, incision.sdNarrow, incision.sdMiddle, incision.sdWide, arcs.sdAlongShare, arcs.sdAlongLeast, arcs.sdAcross],
     sources: [],
     range: 'independent, normally distributed errors',

@@ -1,7 +1,6 @@
 import type { Meta, StoryObj } from '@storybook/web-components-vite';
 import { html } from 'lit';
 import type { TemplateResult } from 'lit';
-import '../components/sweep/define.js';
 import type { EyePlan } from '../core/index.js';
 import { eyeOf } from './day-list.js';
 import { alone, eyeControl } from './parts.js';

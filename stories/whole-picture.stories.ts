@@ -46,6 +46,14 @@ export const WholePicture: StoryObj = {
           <astig-summary></astig-summary>
         </section>
         <p class="log wide">${NO_EVENT}</p>
+        <section class="card">
+          <h2>Where to enter</h2>
+          <astig-sweep></astig-sweep>
+        </section>
+        <section class="card wider">
+          <h2>Which plan</h2>
+          <astig-options></astig-options>
+        </section>
         <section class="card wide">
           <h2>Measurements and plan</h2>
           <astig-entry></astig-entry>

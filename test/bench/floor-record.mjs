@@ -1,6 +1,6 @@
 /** Runs in the library's page: its markup as static markup, and what of it depends on the incision site. */
 
-const TAGS = ['astig-cornea', 'astig-vectors', 'astig-summary', 'astig-entry'];
+const TAGS = ['astig-cornea', 'astig-vectors', 'astig-summary', 'astig-entry', 'astig-sweep', 'astig-options'];
 const DEGREES = 360;
 
 /** Steps the case through all whole degrees. `texts` are what the page says at each, to check the floor by. */

@@ -10,10 +10,10 @@ import { minifyTemplates } from '../minify-templates.mjs';
 
 export const root = fileURLToPath(new URL('../..', import.meta.url));
 
-/** All four elements of the main job lie inside the window, so that nothing is spared by being out of sight. */
-const WINDOW = { width: 1440, height: 2000 };
+/** All elements that follow a plan lie inside the window, so that nothing is spared by being out of sight. */
+const WINDOW = { width: 1440, height: 3200 };
 
-/** An invented eye, with every kind of part that the four elements can show. */
+/** An invented eye, with every kind of part that the elements can show. */
 export const CASE = `<astig-case eye="right" flat-k="42.5" steep-k="44.25" steep-meridian="180" age="70" back-surface="typical"
   incision-site="20" incision-width="2.75" arc-site="0" arc-length="45" arc-count="2" arc-depth="500">
   <div class="columns">
@@ -21,6 +21,8 @@ export const CASE = `<astig-case eye="right" flat-k="42.5" steep-k="44.25" steep
     <astig-vectors></astig-vectors>
     <astig-summary></astig-summary>
     <astig-entry></astig-entry>
+    <astig-sweep></astig-sweep>
+    <astig-options></astig-options>
   </div>
 </astig-case>`;
 

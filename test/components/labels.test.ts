@@ -49,7 +49,7 @@ function faults(drawing: SVGSVGElement): string[] {
 }
 
 describe('labels', () => {
-  for (const tag of ['astig-cornea', 'astig-vectors'] as const) {
+  for (const tag of ['astig-cornea', 'astig-vectors', 'astig-sweep'] as const) {
     for (const width of WIDTHS) {
       it(`of ${tag} at ${width} px never overlap or clip, over ${PLANS} random plans`, async () => {
         const eye = await fixture<AstigCase>(html`<astig-case></astig-case>`);
