@@ -22,10 +22,17 @@ function algebraBundle() {
   };
 }
 
+/** The address of a worker is no import, so nothing turns its `.js` into the `.ts` that there is. */
+function workerSource(context, next) {
+  context.path = context.path.replace(/^(\/components\/.*-worker)\.js$/, '$1.ts');
+  return next();
+}
+
 export default {
   rootDir: path('..'),
   files: ['test/components/**/*.test.ts'],
   nodeResolve: true,
+  middleware: [workerSource],
   plugins: [
     algebraBundle(),
     // The plugin hands the file to esbuild as it stands and follows no `extends`, hence the tsconfig at the root.
