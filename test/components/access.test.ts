@@ -3,7 +3,7 @@ import type { AstigCase } from '../../components/case/case.js';
 import { cdp } from '../cdp.js';
 import { CEDAR, drawn, press } from './support.js';
 
-const TAGS = ['astig-cornea', 'astig-vectors', 'astig-summary', 'astig-entry', 'astig-sweep', 'astig-options'] as const;
+const TAGS = ['astig-cornea', 'astig-vectors', 'astig-summary', 'astig-entry', 'astig-sweep', 'astig-options', 'astig-sight', 'astig-explain'] as const;
 
 /** Ways in which a page may be shown. */
 const SHOWN: Record<string, { name: string; value: string }[]> = {
@@ -15,7 +15,7 @@ const SHOWN: Record<string, { name: string; value: string }[]> = {
 async function whole(plan: object = {}): Promise<AstigCase> {
   const eye = await fixture<AstigCase>(html`<astig-case .plan=${{ ...CEDAR, lensCylinder: 1, lensMeridian: 10, ...plan }}>
     <astig-cornea></astig-cornea><astig-vectors></astig-vectors><astig-summary></astig-summary><astig-entry></astig-entry>
-    <astig-sweep></astig-sweep><astig-options></astig-options>
+    <astig-sweep></astig-sweep><astig-options></astig-options><astig-sight></astig-sight><astig-explain></astig-explain>
   </astig-case>`);
   await drawn(...TAGS.map((tag) => eye.querySelector(tag) as unknown as { updateComplete: Promise<boolean> }));
   return eye;
