@@ -12,6 +12,7 @@ const preview: Preview = {
           'The whole picture',
           'How sure is this?',
           'A letter from the clinic',
+          'In another look',
           'The day list',
           ['All six', 'Alder', 'Birch', 'Cedar', 'Dogwood', 'Elm', 'Fir'],
           'Elements',
