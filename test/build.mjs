@@ -6,6 +6,7 @@ import { join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { build } from 'esbuild';
+import { CARRIERS } from './carriers.mjs';
 import { minifyTemplates } from './minify-templates.mjs';
 import { bundleWorker, workerFile } from './worker-file.mjs';
 
@@ -28,9 +29,8 @@ const compiler = createRequire(import.meta.url).resolve('typescript/bin/tsc');
 const { status } = spawnSync(process.execPath, [compiler, '-p', 'test/tsconfig.build.json'], { cwd: root, stdio: 'inherit' });
 if (status !== 0) process.exit(status ?? 1);
 
-// mathjs needs a bundler, and nobody should have to own one: the file that uses it carries it along.
-const algebra = join(root, 'core/algebra.ts');
-if (existsSync(algebra)) await build({ ...common, entryPoints: [algebra], outfile: join(dist, 'core/algebra.js') });
+// Some libraries need a bundler, and nobody should have to own one: the file that uses one carries it along.
+for (const file of CARRIERS) await build({ ...common, entryPoints: [join(root, `${file}.ts`)], outfile: join(dist, `${file}.js`) });
 
 // The worker of the blur stands where the modules look for it.
 writeFileSync(join(dist, 'components/internal/blur/blur-worker.js'), await bundleWorker({ root, common }));
@@ -55,7 +55,8 @@ const entries = [
   'components/define.js',
   ...folders.flatMap((name) => [`components/${name}/${name}.js`, `components/${name}/define.js`]),
   'core/index.js',
-  'core/algebra.js',
+  'core/outcomes.js',
+  ...CARRIERS.map((file) => `${file}.js`),
 ].filter((name) => existsSync(join(dist, name)));
 
 // An entry's size is what a bundler would have a page load for it alone, Lit and all; what comes on demand stands apart.

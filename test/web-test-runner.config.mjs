@@ -4,20 +4,22 @@ import { defaultReporter } from '@web/test-runner';
 import { chromeLauncher } from '@web/test-runner-chrome';
 import { build } from 'esbuild';
 import { browserCommands } from './browser-commands.mjs';
+import { CARRIERS } from './carriers.mjs';
 import { findBrowser } from './find-browser.mjs';
 import { jsonReport } from './runner-report.mjs';
 
 const path = (relative) => fileURLToPath(new URL(relative, import.meta.url));
 
-/** mathjs leans on CommonJS, which no browser loads: the one file that uses it is served as a bundle. */
-function algebraBundle() {
-  let bundle;
+/** Serves each file that carries a library as a bundle. */
+function carriers() {
+  const bundles = new Map();
   return {
-    name: 'algebra-bundle',
+    name: 'carriers',
     async serve(context) {
-      if (!/^\/core\/algebra\.(ts|js)$/.test(context.path)) return undefined;
-      bundle ??= build({ entryPoints: [path('../core/algebra.ts')], bundle: true, format: 'esm', target: 'es2022', write: false });
-      return { body: (await bundle).outputFiles[0].text, type: 'js' };
+      const file = CARRIERS.find((carrier) => [`/${carrier}.ts`, `/${carrier}.js`].includes(context.path));
+      if (!file) return undefined;
+      if (!bundles.has(file)) bundles.set(file, build({ entryPoints: [path(`../${file}.ts`)], bundle: true, format: 'esm', target: 'es2022', write: false }));
+      return { body: (await bundles.get(file)).outputFiles[0].text, type: 'js' };
     },
   };
 }
@@ -34,7 +36,7 @@ export default {
   nodeResolve: true,
   middleware: [workerSource],
   plugins: [
-    algebraBundle(),
+    carriers(),
     // The plugin hands the file to esbuild as it stands and follows no `extends`, hence the tsconfig at the root.
     esbuildPlugin({ ts: true, json: true, target: 'es2022', tsconfig: path('../tsconfig.json') }),
     browserCommands(),
