@@ -7,6 +7,7 @@ import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { build } from 'esbuild';
 import { CARRIERS } from './carriers.mjs';
+import { buildClassic } from './classic.mjs';
 import { minifyTemplates } from './minify-templates.mjs';
 import { bundleWorker, workerFile } from './worker-file.mjs';
 
@@ -25,9 +26,8 @@ const common = {
 };
 
 rmSync(dist, { recursive: true, force: true });
-const compiler = createRequire(import.meta.url).resolve('typescript/bin/tsc');
-const { status } = spawnSync(process.execPath, [compiler, '-p', 'test/tsconfig.build.json'], { cwd: root, stdio: 'inherit' });
-if (status !== 0) process.exit(status ?? 1);
+const { resolve } = createRequire(import.meta.url);
+run(resolve('typescript/bin/tsc'), '-p', 'test/tsconfig.build.json');
 
 // Some libraries need a bundler, and nobody should have to own one: the file that uses one carries it along.
 for (const file of CARRIERS) await build({ ...common, entryPoints: [join(root, `${file}.ts`)], outfile: join(dist, `${file}.js`) });
@@ -46,11 +46,17 @@ await build({
   plugins: [workerFile({ root, common }), minifyTemplates({ filter: /[\\/]components[\\/].*\.ts$/ })],
 });
 
+await buildClassic({ root, common, plugins: [minifyTemplates({ filter: /[\\/]components[\\/].*\.ts$/ })] });
+
+// What editors, frameworks and the reference know of the elements.
+run(resolve('@custom-elements-manifest/analyzer/cem.js'), 'analyze', '--config', 'test/manifest/analyzer.config.mjs');
+
 const folders = readdirSync(join(dist, 'components'), { withFileTypes: true })
   .filter((entry) => entry.isDirectory() && entry.name !== 'internal')
   .map((entry) => entry.name);
 const entries = [
   'astigmatism-elements.js',
+  'astigmatism-elements.classic.js',
   'components/index.js',
   'components/define.js',
   ...folders.flatMap((name) => [`components/${name}/${name}.js`, `components/${name}/define.js`]),
@@ -79,6 +85,11 @@ async function sizes(entry) {
   const gzip = (files) => files.reduce((total, { contents }) => total + gzipSync(contents, { level: 9 }).length, 0);
   const [now, rest] = [true, false].map((wanted) => outputFiles.filter(({ path }) => atOnce.has(path) === wanted));
   return { minified: now.reduce((total, { contents }) => total + contents.length, 0), gzipped: gzip(now), later: gzip(rest) };
+}
+
+function run(...args) {
+  const { status } = spawnSync(process.execPath, args, { cwd: root, stdio: 'inherit' });
+  if (status !== 0) process.exit(status ?? 1);
 }
 
 function kilobytes(bytes) {

@@ -6,12 +6,14 @@ import { DEFAULTS, FIELDS, radiusFromDioptres } from '../../core/numbers.js';
 import type { ArcMethod, BackSurface, CompletePlan, EyePlan, EyeSide, OwnFigures, PlanOutcome, RefusedValue } from '../../core/numbers.js';
 import { caseContext } from '../internal/case-context.js';
 import { CaseModel, withoutPlan } from '../internal/case-model.js';
-import type { CaseOwner, KUnit } from '../internal/case-model.js';
+import type { KUnit } from '../internal/case-model.js';
 import { AstigChangeEvent, AstigInputEvent } from '../internal/events.js';
 import { holds } from '../internal/tree.js';
 import { undoByKey } from '../internal/undo-keys.js';
 import { numberConverter, readingsInDioptres } from './settings.js';
 import type { GivenReading } from './settings.js';
+
+export type { AstigChangeEvent, AstigInputEvent } from '../internal/events.js';
 
 type Field = keyof CompletePlan;
 type Reading = 'flatK' | 'steepK';
@@ -28,7 +30,7 @@ const number = (attribute: string): PropertyDeclaration => ({ attribute, convert
  * @fires {AstigInputEvent} astig-input - while the user moves something
  * @fires {AstigChangeEvent} astig-change - once when the user lets it go
  */
-export class AstigCase extends LitElement implements CaseOwner {
+export class AstigCase extends LitElement {
   static override styles = css`
     :host {
       display: contents;
@@ -85,6 +87,7 @@ export class AstigCase extends LitElement implements CaseOwner {
   /** Lets nobody change the plan in any element of this case. */
   @property({ type: Boolean, attribute: 'read-only', reflect: true }) readOnly = false;
 
+  // Not `implements CaseOwner`: what that asks for is internal, so the published types would promise what they lack.
   /** @internal What the elements of this case work on. */
   readonly model: CaseModel = new CaseModel(this);
 
