@@ -1,7 +1,7 @@
 /**
- * `npm test`: types, lint, core, components; every step runs, whatever the one before said. The last line of the
+ * `npm test`: types, lint, core, package, components; every step runs, whatever the one before said. The last line of the
  * output is `N passed, M failed`, where the type check and the lint count as one check each.
- * Options: `--only core` or `--only components` for one runner alone.
+ * Options: `--only core`, `--only package` or `--only components` for one runner alone.
  */
 import { spawn } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
@@ -14,6 +14,7 @@ import { parseArgs } from 'node:util';
 const root = fileURLToPath(new URL('..', import.meta.url));
 const reports = mkdtempSync(join(tmpdir(), 'astig-test-'));
 const coreReport = join(reports, 'core.json');
+const packageReport = join(reports, 'package.json');
 const componentsReport = join(reports, 'components.json');
 
 const steps = {
@@ -22,17 +23,8 @@ const steps = {
     run: [program('eslint', 'eslint'), '-c', 'test/eslint.config.js', 'core', 'components', 'stories', 'test'],
     count: oneCheck,
   },
-  core: {
-    run: [
-      program('vitest', 'vitest'),
-      'run',
-      '--config=test/vitest.config.ts',
-      '--reporter=default',
-      '--reporter=json',
-      `--outputFile.json=${coreReport}`,
-    ],
-    count: (code) => counted(code, coreReport, fromVitest),
-  },
+  core: vitest('core', coreReport),
+  package: vitest('package', packageReport),
   components: {
     run: [program('@web/test-runner', 'wtr'), '--config', 'test/web-test-runner.config.mjs'],
     count: (code) => counted(code, componentsReport, (report) => report),
@@ -66,6 +58,14 @@ for (const { name, passed, failed, skipped, note, seconds } of outcomes) {
 const total = (key) => outcomes.reduce((sum, outcome) => sum + outcome[key], 0);
 process.exitCode = total('failed') ? 1 : 0;
 console.log(`${total('passed')} passed, ${total('failed')} failed`);
+
+function vitest(project, report) {
+  const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${report}`];
+  return {
+    run: [program('vitest', 'vitest'), 'run', '--config=test/vitest.config.ts', `--project=${project}`, ...reporters],
+    count: (code) => counted(code, report, fromVitest),
+  };
+}
 
 /** The script behind a package's command, so that no shell and no `.cmd` file stands in between. */
 function program(name, command) {

@@ -1,15 +1,32 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
+/** Tests of the package that read the source alone and so need no build. */
+const SOURCE = ['test/package/direction.test.ts', 'test/package/minify-templates.test.ts'];
+
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   // The Storybook and browser caches live elsewhere; nothing here needs a CSS or asset pipeline.
   cacheDir: 'node_modules/.cache/vitest',
   test: {
-    include: ['test/core/**/*.test.ts', 'test/package/**/*.test.ts'],
     environment: 'node',
     testTimeout: 20_000,
     retry: 0,
     passWithNoTests: false,
+    projects: [
+      { extends: true, test: { name: 'core', include: ['test/core/**/*.test.ts', ...SOURCE] } },
+      {
+        extends: true,
+        test: {
+          name: 'package',
+          include: ['test/package/**/*.test.ts'],
+          exclude: SOURCE,
+          globalSetup: ['test/package/build-once.ts'],
+          // Each starts a compiler or a browser.
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+        },
+      },
+    ],
   },
 });
