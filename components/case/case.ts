@@ -1,5 +1,5 @@
 import { ContextProvider } from '@lit/context';
-import { LitElement, css, html } from 'lit';
+import { LitElement, css, html, isServer } from 'lit';
 import type { PropertyDeclaration, TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
 import { DEFAULTS, FIELDS, radiusFromDioptres } from '../../core/numbers.js';
@@ -151,8 +151,15 @@ export class AstigCase extends LitElement {
     return html`<slot></slot>`;
   }
 
+  protected override willUpdate(): void {
+    // Here and not in `updated`, which no server calls: the views inside are rendered after this.
+    this.current();
+    // Without a root no event of theirs would reach the case there.
+    if (isServer) this.createRenderRoot();
+  }
+
   protected override updated(): void {
-    this.current().notify();
+    this.model.notify();
   }
 
   /** @internal */

@@ -5,6 +5,7 @@ import { DEFAULTS, RISKS } from '../../core/numbers.js';
 import type { EyeSide } from '../../core/numbers.js';
 import { withoutPlan } from '../internal/case-model.js';
 import type { CaseModel } from '../internal/case-model.js';
+import { checkedAs } from '../internal/checked.js';
 import { fieldWords } from '../internal/field.words.js';
 import type { Language } from '../internal/language/language.js';
 import { samePlan } from '../internal/proposal.js';
@@ -82,7 +83,7 @@ export function choiceField(name: Choice, { model, fixed, language }: FormState)
 
 function segment(name: Choice, value: string, text: string, on: boolean, fixed: boolean): TemplateResult {
   return html`<label class="segment" part="segment">
-    <input type="radio" name=${name} .value=${value} .checked=${live(on)} ?disabled=${fixed} />
+    <input type="radio" name=${name} .value=${value} ?checked=${on} ${checkedAs(on)} ?disabled=${fixed} />
     <span>${text}</span>
   </label>`;
 }
@@ -95,7 +96,7 @@ export function riskField({ model, fixed, language }: FormState): TemplateResult
     <div class="segments">
       ${RISKS.map(
         (risk) => html`<label class="segment" part="segment">
-          <input type="checkbox" name="risks" .value=${risk} .checked=${live(ticked.includes(risk))} ?disabled=${fixed} />
+          <input type="checkbox" name="risks" .value=${risk} ?checked=${ticked.includes(risk)} ${checkedAs(ticked.includes(risk))} ?disabled=${fixed} />
           <span>${language.say(entryWords)(risk)}</span>
         </label>`,
       )}

@@ -1,4 +1,5 @@
 import { ContextEvent } from '@lit/context';
+import { isServer } from 'lit';
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { caseContext } from './case-context.js';
 import type { CaseModel } from './case-model.js';
@@ -57,7 +58,7 @@ export class CaseController implements ReactiveController {
     const root = this.host.getRootNode() as Document | ShadowRoot;
     const element = root.getElementById?.(this.host.for) as (HTMLElement & { model?: CaseModel }) | null;
     this.take(element?.model ?? null);
-    if (!this.watcher) {
+    if (!this.watcher && !isServer) {
       // The case may come, go or change its id at any time, as lists in host pages do.
       this.watcher = new MutationObserver(() => this.findById());
       this.watcher.observe(root, { subtree: true, childList: true, attributes: true, attributeFilter: ['id'] });

@@ -7,16 +7,17 @@ export interface TextSize {
 /** Line height of a label over its font size; enough for accents and descenders. */
 const LINE = 1.2;
 
-/** Mean width of a character over the font size, where nothing can be measured. */
-const MEAN_CHARACTER = 0.58;
+/** Widths of characters over the font size where nothing can be measured: on a server, and before the first layout. */
+const ROUGH = { narrow: 0.28, other: 0.55 } as const;
 
 const KNOWN_LIMIT = 2000;
 
 const known = new Map<string, number>();
-let context: CanvasRenderingContext2D | null | undefined;
+let context: CanvasRenderingContext2D | undefined;
 
-/** Size of one line of text. Measured once for each text and font; estimated where there is no canvas. */
+/** Size of one line of text. Measured once for each text and font; estimated as long as no family is known. */
 export function textSize(text: string, fontSize: number, family: string, weight = 400): TextSize {
+  if (!family) return { width: roughWidth(text) * fontSize, height: fontSize * LINE };
   const key = `${weight} ${fontSize} ${family} ${text}`;
   let width = known.get(key);
   if (width === undefined) {
@@ -27,9 +28,13 @@ export function textSize(text: string, fontSize: number, family: string, weight 
   return { width, height: fontSize * LINE };
 }
 
+function roughWidth(text: string): number {
+  const others = text.replace(/[ijlrt.,' ]/g, '').length;
+  return ROUGH.other * others + ROUGH.narrow * (text.length - others);
+}
+
 function measured(text: string, fontSize: number, family: string, weight: number): number {
-  if (context === undefined) context = typeof document === 'undefined' ? null : document.createElement('canvas').getContext('2d');
-  if (!context) return text.length * fontSize * MEAN_CHARACTER;
+  context ??= document.createElement('canvas').getContext('2d')!;
   context.font = `${weight} ${fontSize}px ${family}`;
   return context.measureText(text).width;
 }

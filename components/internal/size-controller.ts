@@ -1,7 +1,10 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 
-/** Size that is assumed until the element has been measured, CSS px. */
-const ASSUMED = { width: 360, font: 16, family: 'sans-serif' };
+/**
+ * Size that is assumed until the element has been measured, CSS px; on a server that is never. No family: texts are
+ * estimated then, alike on a server and in the page that takes over what the server has drawn.
+ */
+const ASSUMED = { width: 360, font: 16, family: '' };
 
 /** Changes below this, in CSS px, are rounding. */
 const LEAST_CHANGE = 0.5;

@@ -57,7 +57,7 @@ export class SliderControls<Name extends string> implements ReactiveController {
   /** The control that has the focus, seen or not. */
   active(): Name | null {
     const active = this.host.shadowRoot?.activeElement;
-    return active instanceof HTMLInputElement && active.type === 'range' ? (active.className as Name) : null;
+    return active?.matches('input[type=range]') ? (active.className as Name) : null;
   }
 
   /** To be called before rendering: hands the focus on when its control is about to go, as when its step is taken back. */

@@ -1,9 +1,10 @@
-import { LitElement } from 'lit';
+import { LitElement, isServer } from 'lit';
 import type { PropertyValues } from 'lit';
 import { property } from 'lit/decorators.js';
 import { CaseController } from './case-controller.js';
 import type { CaseModel } from './case-model.js';
 import { LanguageController } from './language/language-controller.js';
+import { STAMP, stampOf } from './stamp.js';
 
 /** What every element that shows a case has in common. */
 export abstract class AstigView extends LitElement {
@@ -28,6 +29,9 @@ export abstract class AstigView extends LitElement {
     return this.model !== null && !this.readOnly && !this.model.readOnly;
   }
 
+  /** Whether a server has drawn this already. */
+  private readonly served = this.shadowRoot !== null;
+
   /** Whether this frame has been drawn already while something is moved. */
   private drawn = false;
 
@@ -36,6 +40,7 @@ export abstract class AstigView extends LitElement {
    * next paint: each drawing in between would cost a layout that nobody sees. The model and its events do not wait.
    */
   protected override async scheduleUpdate(): Promise<void> {
+    if (this.served && !this.hasUpdated) await (await import('./take-over.js')).takeOver(this, this.caseController, this.language);
     if (this.model?.moving) {
       if (this.drawn) await new Promise(requestAnimationFrame);
       this.drawn = true;
@@ -45,6 +50,8 @@ export abstract class AstigView extends LitElement {
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.has('for') && this.hasUpdated) this.caseController.find();
+    // A server connects nothing, so the case is looked for here.
+    if (isServer || (changed.has('for') && this.hasUpdated)) this.caseController.find();
+    if (isServer) this.setAttribute(STAMP, stampOf(this, this.model, this.language.tag));
   }
 }

@@ -3,6 +3,7 @@ import type { TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { meridian, site, temporalSite } from '../../core/numbers.js';
 import type { CompletePlan } from '../../core/numbers.js';
+import { checkedAs } from '../internal/checked.js';
 import { controlStyles } from '../internal/control-styles.js';
 import { meridianText, siteText } from '../internal/format.js';
 import type { Language, Values } from '../internal/language/language.js';
@@ -185,6 +186,6 @@ function choice(name: string, label: string, content: unknown, refusal: string |
 
 function switches(type: 'radio' | 'checkbox', name: string, on: readonly string[], options: readonly Option[]): TemplateResult[] {
   return options.map(
-    ([value, text]) => html`<label class="segment"><input type=${type} name=${name} .value=${value} .checked=${live(on.includes(value))} /><span>${text}</span></label>`,
+    ([value, text]) => html`<label class="segment"><input type=${type} name=${name} .value=${value} ?checked=${on.includes(value)} ${checkedAs(on.includes(value))} /><span>${text}</span></label>`,
   );
 }

@@ -145,7 +145,7 @@ export class AstigOptions extends AstigView implements GivenLimits {
   private limits({ plan }: CaseModel): TemplateResult {
     const { taken, language } = this;
     const offered = offeredText(planLimits(this, taken), plan, language);
-    return html`<details class="limits" part="limits" .open=${this.formOpen} @toggle=${this.onToggle} @pointerenter=${this.fetchForm} @focusin=${this.fetchForm}>
+    return html`<details class="limits" part="limits" ?open=${this.formOpen} @toggle=${this.onToggle} @pointerenter=${this.fetchForm} @focusin=${this.fetchForm}>
       <summary><span class="title">${this.say('offered')}</span> <span class="offered">${offered}</span></summary>
       ${this.form?.render({
         plan,

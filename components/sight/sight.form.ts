@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
+import { checkedAs } from '../internal/checked.js';
 import type { Language } from '../internal/language/language.js';
 import { FOCUSES } from './sight.optics.js';
 import type { Focus } from './sight.optics.js';
@@ -36,7 +37,7 @@ export function choices(form: FormState): TemplateResult {
   return html`${group('scene', say('sceneTitle'), scenes.map((name) => radio('scene', name, html`${thumb(name)}<span>${say(name)}</span>`, name === scene)))}
     <div class="pair-of-groups">
       ${group('view', say('viewTitle'), VIEWS.map((name) => radio('view', name, html`<span>${say(name)}</span>`, name === view)))}
-      <label class="segment"><input type="checkbox" name="glasses" .checked=${live(glasses)} /><span>${say('glasses')}</span></label>
+      <label class="segment"><input type="checkbox" name="glasses" ?checked=${glasses} ${checkedAs(glasses)} /><span>${say('glasses')}</span></label>
     </div>`;
 }
 
@@ -59,7 +60,7 @@ function group(name: WordSetting, label: string, content: unknown): TemplateResu
 }
 
 function radio(name: WordSetting, value: string, content: TemplateResult, on: boolean): TemplateResult {
-  return html`<label class="segment"><input type="radio" name=${name} .value=${value} .checked=${live(on)} />${content}</label>`;
+  return html`<label class="segment"><input type="radio" name=${name} .value=${value} ?checked=${on} ${checkedAs(on)} />${content}</label>`;
 }
 
 /** A number with its label, unit, limits and, when it is wrong, what is wrong. */
