@@ -3,25 +3,32 @@ import { html } from 'lit';
 import type { TemplateResult } from 'lit';
 import type { AstigCase, AstigChangeEvent, AstigInputEvent } from '../components/index.js';
 import { INVENTED, eyeOf } from './day-list.js';
+import type { EyeName } from './day-list.js';
 import { eventText, eyeControl } from './parts.js';
-import type { EyeArgs } from './parts.js';
 
-const meta: Meta<EyeArgs> = {
+/** Not called `eye`, as in the other stories: that is a property of the element. */
+interface Args {
+  invented: EyeName;
+}
+
+const meta: Meta<Args> = {
   title: 'Elements/astig-case',
-  args: { eye: 'Alder' },
-  argTypes: { eye: eyeControl },
+  component: 'astig-case',
+  tags: ['autodocs'],
+  args: { invented: 'Alder' },
+  argTypes: { invented: eyeControl },
   parameters: { layout: 'fullscreen' },
 };
 export default meta;
 
-type Story = StoryObj<EyeArgs>;
+type Story = StoryObj<Args>;
 
 /** How many events the list keeps. */
 const KEPT = 6;
 
 export const Events: Story = {
-  render: ({ eye }) =>
-    page(html`<astig-case .plan=${eyeOf(eye).plan} @astig-input=${list} @astig-change=${list}>
+  render: ({ invented }) =>
+    page(html`<astig-case .plan=${eyeOf(invented).plan} @astig-input=${list} @astig-change=${list}>
       <div class="grid">
         <section class="card"><astig-cornea></astig-cornea></section>
         <section class="card">
@@ -35,13 +42,13 @@ export const Events: Story = {
 
 export const Buttons: Story = {
   name: 'Undo, redo and reset by the page',
-  render: ({ eye }) =>
+  render: ({ invented }) =>
     page(html`<div class="buttons">
         <button type="button" @click=${(event: Event) => caseNear(event).undo()}>Undo</button>
         <button type="button" @click=${(event: Event) => caseNear(event).redo()}>Redo</button>
         <button type="button" @click=${(event: Event) => caseNear(event).reset()}>Back to the measured eye</button>
       </div>
-      <astig-case .plan=${eyeOf(eye).plan}>
+      <astig-case .plan=${eyeOf(invented).plan}>
         <div class="grid">
           <section class="card"><astig-cornea></astig-cornea></section>
           <section class="card"><astig-summary></astig-summary></section>
@@ -51,8 +58,8 @@ export const Buttons: Story = {
 
 export const For: Story = {
   name: 'Elements outside of it, by for',
-  render: ({ eye }) =>
-    page(html`<astig-case id="far-case" .plan=${eyeOf(eye).plan}></astig-case>
+  render: ({ invented }) =>
+    page(html`<astig-case id="far-case" .plan=${eyeOf(invented).plan}></astig-case>
       <div class="grid">
         <section class="card"><astig-cornea for="far-case"></astig-cornea></section>
         <section class="card"><astig-summary for="far-case"></astig-summary></section>
@@ -85,8 +92,8 @@ export const Attributes: Story = {
 
 export const ReadOnly: Story = {
   name: 'Read-only as a whole',
-  render: ({ eye }) =>
-    page(html`<astig-case .plan=${eyeOf(eye).plan} read-only>
+  render: ({ invented }) =>
+    page(html`<astig-case .plan=${eyeOf(invented).plan} read-only>
       <div class="grid">
         <section class="card"><astig-cornea></astig-cornea></section>
         <section class="card"><astig-vectors></astig-vectors></section>

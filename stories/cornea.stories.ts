@@ -13,6 +13,8 @@ interface Args extends EyeArgs {
 
 const meta: Meta<Args> = {
   title: 'Elements/astig-cornea',
+  component: 'astig-cornea',
+  tags: ['autodocs'],
   args: { eye: 'Cedar', viewpoint: 'facing', readOnly: false },
   argTypes: {
     eye: eyeControl,

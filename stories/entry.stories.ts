@@ -13,6 +13,8 @@ interface Args extends EyeArgs {
 
 const meta: Meta<Args> = {
   title: 'Elements/astig-entry',
+  component: 'astig-entry',
+  tags: ['autodocs'],
   args: { eye: 'Cedar', kUnit: 'D', readOnly: false },
   argTypes: {
     eye: eyeControl,

@@ -18,6 +18,8 @@ interface Args extends EyeArgs {
 
 const meta: Meta<Args> = {
   title: 'Elements/astig-options',
+  component: 'astig-options',
+  tags: ['autodocs'],
   args: { eye: 'Cedar', widths: '', lenses: '', sites: '', mostArcs: 2, noArcs: false, noLens: false, readOnly: false },
   argTypes: {
     eye: eyeControl,

@@ -8,6 +8,8 @@ import type { EyeArgs } from './parts.js';
 
 const meta: Meta<EyeArgs> = {
   title: 'Elements/astig-summary',
+  component: 'astig-summary',
+  tags: ['autodocs'],
   args: { eye: 'Cedar' },
   argTypes: { eye: eyeControl },
   render: ({ eye }) => alone(summary(eyeOf(eye).plan)),

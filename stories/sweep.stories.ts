@@ -13,6 +13,8 @@ interface Args extends EyeArgs {
 
 const meta: Meta<Args> = {
   title: 'Elements/astig-sweep',
+  component: 'astig-sweep',
+  tags: ['autodocs'],
   args: { eye: 'Cedar', readOnly: false, hideSpread: false },
   argTypes: { eye: eyeControl, readOnly: { control: 'boolean' }, hideSpread: { control: 'boolean' } },
   render: (args) => alone(sweep(eyeOf(args.eye).plan, args)),

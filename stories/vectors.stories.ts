@@ -8,6 +8,8 @@ import type { EyeArgs } from './parts.js';
 
 const meta: Meta<EyeArgs> = {
   title: 'Elements/astig-vectors',
+  component: 'astig-vectors',
+  tags: ['autodocs'],
   args: { eye: 'Birch' },
   argTypes: { eye: eyeControl },
   render: ({ eye }) => alone(vectors(eyeOf(eye).plan)),

@@ -8,6 +8,7 @@ import { gzipSync } from 'node:zlib';
 import { build } from 'esbuild';
 import { CARRIERS } from './carriers.mjs';
 import { buildClassic } from './classic.mjs';
+import { writeManifest } from './manifest/write.mjs';
 import { minifyTemplates } from './minify-templates.mjs';
 import { bundleWorker, workerFile } from './worker-file.mjs';
 
@@ -26,8 +27,9 @@ const common = {
 };
 
 rmSync(dist, { recursive: true, force: true });
-const { resolve } = createRequire(import.meta.url);
-run(resolve('typescript/bin/tsc'), '-p', 'test/tsconfig.build.json');
+const compiler = createRequire(import.meta.url).resolve('typescript/bin/tsc');
+const { status } = spawnSync(process.execPath, [compiler, '-p', 'test/tsconfig.build.json'], { cwd: root, stdio: 'inherit' });
+if (status !== 0) process.exit(status ?? 1);
 
 // Some libraries need a bundler, and nobody should have to own one: the file that uses one carries it along.
 for (const file of CARRIERS) await build({ ...common, entryPoints: [join(root, `${file}.ts`)], outfile: join(dist, `${file}.js`) });
@@ -49,7 +51,7 @@ await build({
 await buildClassic({ root, common, plugins: [minifyTemplates({ filter: /[\\/]components[\\/].*\.ts$/ })] });
 
 // What editors, frameworks and the reference know of the elements.
-run(resolve('@custom-elements-manifest/analyzer/cem.js'), 'analyze', '--config', 'test/manifest/analyzer.config.mjs');
+await writeManifest(dist);
 
 const folders = readdirSync(join(dist, 'components'), { withFileTypes: true })
   .filter((entry) => entry.isDirectory() && entry.name !== 'internal')
@@ -85,11 +87,6 @@ async function sizes(entry) {
   const gzip = (files) => files.reduce((total, { contents }) => total + gzipSync(contents, { level: 9 }).length, 0);
   const [now, rest] = [true, false].map((wanted) => outputFiles.filter(({ path }) => atOnce.has(path) === wanted));
   return { minified: now.reduce((total, { contents }) => total + contents.length, 0), gzipped: gzip(now), later: gzip(rest) };
-}
-
-function run(...args) {
-  const { status } = spawnSync(process.execPath, args, { cwd: root, stdio: 'inherit' });
-  if (status !== 0) process.exit(status ?? 1);
 }
 
 function kilobytes(bytes) {

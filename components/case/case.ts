@@ -50,27 +50,27 @@ export class AstigCase extends LitElement {
   @property({ attribute: 'k-unit' }) kUnit: KUnit = 'D';
   /** Steep meridian of the front surface, degrees. */
   @property(number('steep-meridian')) steepMeridian: number | null = DEFAULTS.steepMeridian;
-  /** Years. */
+  /** Age, years. */
   @property(number('age')) age: number | null = null;
-  /** `omitted`, `typical`, or what the posterior cornea adds, as `D@steep meridian`. */
+  /** The posterior cornea: `omitted`, `typical` (0.27 D against the rule), or what it adds, D at its steep meridian, as `0.30@180`. */
   @property({ attribute: 'back-surface' }) backSurface: BackSurface = DEFAULTS.backSurface;
   /** Where on the limbus the eye is entered, degrees 0–360; none = no incision modelled. */
   @property(number('incision-site')) incisionSite: number | null = null;
-  /** mm. */
+  /** Width of the incision, mm. */
   @property(number('incision-width')) incisionWidth: number | null = DEFAULTS.incisionWidth;
-  /** The surgeon's own mean flattening, D; overrides the model. */
+  /** The surgeon's own mean flattening by the incision, D; overrides the model. */
   @property(number('incision-flattening')) incisionFlattening: number | null = null;
   /** Centre of the first arc, degrees 0–360. */
   @property(number('arc-site')) arcSite: number | null = null;
-  /** Degrees. */
+  /** Length of each arc, degrees. */
   @property(number('arc-length')) arcLength: number | null = DEFAULTS.arcLength;
-  /** 2 = a pair, the second opposite. */
+  /** Number of arcs; 2 = a pair, the second opposite. */
   @property(number('arc-count')) arcCount: 0 | 1 | 2 | null = DEFAULTS.arcCount;
   /** Diameter of the circle on which the arcs lie, mm. */
   @property(number('arc-zone')) arcZone: number | null = DEFAULTS.arcZone;
-  /** µm. */
+  /** Depth of the arcs, µm. */
   @property(number('arc-depth')) arcDepth: number | null = null;
-  /** `blade` or `laser`. */
+  /** By what the arcs are cut. */
   @property({ attribute: 'arc-method' }) arcMethod: ArcMethod = DEFAULTS.arcMethod;
   /** The surgeon's own flattening by all arcs together, D; overrides the model. */
   @property(number('arc-flattening')) arcFlattening: number | null = null;
@@ -82,7 +82,7 @@ export class AstigCase extends LitElement {
   @property(number('lens-meridian')) lensMeridian: number | null = null;
   /** What speaks against arcs or against the readings: `collagen`, `dry-eye`, `radial-cuts`, `ectasia`, separated by spaces. */
   @property() risks = DEFAULTS.risks;
-  /** The surgeon's own results, which replace the default model everywhere. */
+  /** The surgeon's own results, D, which replace the default model everywhere: of the incision, of the arcs, or of both. */
   @property({ attribute: false }) ownFigures: OwnFigures | null = null;
   /** Lets nobody change the plan in any element of this case. */
   @property({ type: Boolean, attribute: 'read-only', reflect: true }) readOnly = false;
@@ -103,7 +103,7 @@ export class AstigCase extends LitElement {
     this.takeEarlyPlan();
   }
 
-  /** The whole plan as one object, readings in dioptres. Always the last good one. */
+  /** The whole plan as one object, readings in dioptres; survives JSON. Always the last good one. */
   get plan(): CompletePlan {
     return this.current().plan;
   }

@@ -67,6 +67,8 @@ interface Grip {
  * @csspart arc-handle - moves the arcs
  * @csspart arc-end-handle - sets the length of the arcs
  * @csspart lens-handle - turns the lens
+ * @csspart sourced - a figure that opens its source
+ * @csspart source - what opens then
  * @cssprop [--astig-size=34rem] - greatest width of the drawing
  * @fires {AstigInputEvent} astig-input - while the user moves something
  * @fires {AstigChangeEvent} astig-change - once when the user lets it go

@@ -6,7 +6,27 @@ import type { CaseModel } from './case-model.js';
 import { LanguageController } from './language/language-controller.js';
 import { STAMP, stampOf } from './stamp.js';
 
-/** What every element that shows a case has in common. */
+/**
+ * What every element that shows a case has in common.
+ *
+ * @cssprop --astig-ground - ground
+ * @cssprop --astig-ink - text
+ * @cssprop --astig-quiet - notes and figures
+ * @cssprop --astig-line - thin lines
+ * @cssprop --astig-before - what was measured
+ * @cssprop --astig-back-surface - back surface of the cornea
+ * @cssprop --astig-incision - incision
+ * @cssprop --astig-arcs - relaxing arcs
+ * @cssprop --astig-lens - toric lens
+ * @cssprop --astig-remaining - what remains
+ * @cssprop --astig-cornea - cornea
+ * @cssprop --astig-sclera - white of the eye
+ * @cssprop --astig-pupil - pupil
+ * @cssprop --astig-stop - the gravest cautions
+ * @cssprop --astig-think - cautions to think about
+ * @cssprop --astig-note - notes among the cautions
+ * @cssprop --astig-focus - ring round what has the focus
+ */
 export abstract class AstigView extends LitElement {
   /** Id of the `<astig-case>` to show, in the same tree. Without it the nearest one around the element is shown. */
   @property() for = '';

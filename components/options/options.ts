@@ -46,6 +46,8 @@ const mostArcsConverter = {
  * @csspart chance - the chance of a plan, in words and as a bar
  * @csspart choose - what puts a plan into the case
  * @csspart refused - what the page has set and could not be taken
+ * @csspart sourced - a figure that opens its source
+ * @csspart source - what opens then
  * @fires {AstigInputEvent} astig-input - when a plan is chosen
  * @fires {AstigChangeEvent} astig-change - when a plan is chosen
  */

@@ -28,6 +28,9 @@ import { summaryWords } from './summary.words.js';
  * @csspart steps - the table of steps
  * @csspart caution - one caution; `data-id` and `data-level` say which
  * @csspart refused - what the page has set and could not be taken
+ * @csspart dots - the dots
+ * @csspart sourced - a figure that opens its source
+ * @csspart source - what opens then
  */
 export class AstigSummary extends AstigView {
   static override styles = [tokens, sourceStyles, iconArrayStyles, summaryStyles];

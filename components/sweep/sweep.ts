@@ -65,6 +65,8 @@ const STEP_ROOM = 2.4;
  * @csspart superior - line and point of the superior site
  * @csspart marker - line and point of the present incision
  * @csspart marker-handle - moves the incision
+ * @csspart sourced - a figure that opens its source
+ * @csspart source - what opens then
  * @cssprop [--astig-size=44rem] - greatest width of the drawing
  * @fires {AstigInputEvent} astig-input - while the user moves the marker
  * @fires {AstigChangeEvent} astig-change - once when the user lets it go

@@ -42,6 +42,8 @@ const LEADER = { least: 26, beside: 9 } as const;
  * @csspart spread - an ellipse around what remains; `data-share` says how many eyes it holds
  * @csspart good - the circle of 0.50 D
  * @csspart residual - the arrow of what is expected to be left
+ * @csspart sourced - a figure that opens its source
+ * @csspart source - what opens then
  * @cssprop [--astig-size=34rem] - greatest width of the drawing
  */
 export class AstigVectors extends AstigView {

@@ -1,5 +1,6 @@
 import type { StorybookConfig } from '@storybook/web-components-vite';
 import type { Plugin } from 'vite';
+import { customElementsManifest } from '../../test/manifest/manifest.mjs';
 
 /** A custom element can be defined once only, so a changed one needs a new page instead of a hot update. */
 const reloadElements: Plugin = {
@@ -11,10 +12,17 @@ const reloadElements: Plugin = {
   },
 };
 
+/** What the documentation of the elements is made of, from the sources as they are and not from the last build. */
+const manifest: Plugin = {
+  name: 'custom-elements-manifest',
+  resolveId: (id) => (id === 'virtual:custom-elements' ? id : undefined),
+  load: async (id) => (id === 'virtual:custom-elements' ? `export default ${JSON.stringify(await customElementsManifest())}` : undefined),
+};
+
 const config: StorybookConfig = {
   framework: '@storybook/web-components-vite',
   stories: ['../**/*.stories.ts'],
-  addons: [],
+  addons: ['@storybook/addon-docs'],
   core: {
     disableTelemetry: true,
     enableCrashReports: false,
@@ -25,7 +33,7 @@ const config: StorybookConfig = {
   viteFinal: (vite) => ({
     ...vite,
     // Decorators and fields follow the tsconfig at the root, which vite finds by itself.
-    plugins: [...(vite.plugins ?? []), reloadElements],
+    plugins: [...(vite.plugins ?? []), reloadElements, manifest],
     build: { ...vite.build, target: 'es2022' },
     resolve: { ...vite.resolve, dedupe: [...(vite.resolve?.dedupe ?? []), 'lit', '@lit/context'] },
   }),

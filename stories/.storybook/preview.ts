@@ -1,6 +1,10 @@
+import { setCustomElementsManifest } from '@storybook/web-components-vite';
 import type { Preview } from '@storybook/web-components-vite';
+import manifest from 'virtual:custom-elements';
 import '../../components/define.js';
 import '../page.css';
+
+setCustomElementsManifest(manifest);
 
 const preview: Preview = {
   parameters: {
@@ -61,6 +65,11 @@ const preview: Preview = {
     },
   },
   initialGlobals: { scheme: 'system', direction: 'ltr', text: '100' },
+  // The manifest tells of everything; only what a story hands on can be set there.
+  argTypesEnhancers: [
+    ({ argTypes, initialArgs }) =>
+      Object.fromEntries(Object.entries(argTypes).map(([name, type]) => [name, name in initialArgs ? type : { ...type, control: false as const }])),
+  ],
   decorators: [
     (story, { globals }) => {
       // On the root and not on a wrapper: the ground, the scroll bars and `rem` belong to the root.

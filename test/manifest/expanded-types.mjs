@@ -2,19 +2,16 @@
  * Names what an alias stands for: `EyeSide` says nothing to an editor that offers values, `'left' | 'right'` does. The
  * analyzer itself reads syntax only, so it is given the files of a program, whose type checker then knows.
  */
-export function expandedTypes(tsconfig) {
-  let checker;
+export function expandedTypes(ts, files, tsconfig) {
+  const { config } = ts.readConfigFile(tsconfig, ts.sys.readFile);
+  const { options } = ts.parseJsonConfigFileContent({ ...config, include: [], files }, ts.sys, '.');
+  const program = ts.createProgram(files, options);
+  const checker = program.getTypeChecker();
   return {
-    modules({ ts, globs }) {
-      const { config } = ts.readConfigFile(tsconfig, ts.sys.readFile);
-      const { options } = ts.parseJsonConfigFileContent({ ...config, include: [], files: globs }, ts.sys, process.cwd());
-      const program = ts.createProgram(globs, options);
-      checker = program.getTypeChecker();
-      return globs.map((name) => program.getSourceFile(name));
-    },
+    modules: files.map((name) => program.getSourceFile(name)),
     plugin: {
       name: 'expanded-types',
-      analyzePhase({ ts, node, moduleDoc }) {
+      analyzePhase({ node, moduleDoc }) {
         if (!ts.isClassDeclaration(node)) return;
         const declaration = moduleDoc.declarations?.find(({ name }) => name === node.name?.text);
         for (const member of node.members) {

@@ -6,9 +6,11 @@ const LISTS = ['attributes', 'events', 'cssParts', 'cssProperties', 'cssStates',
 /**
  * Plugin for the manifest analyzer: keeps what is public, and names files, attributes and defaults as they are published.
  * A member without a docstring is not public, for every public name here has one.
+ * @param {string} root the folder of the repository
  * @param {Record<string, unknown>} defaults what `DEFAULTS.name` stands for in the source
  */
-export function publicApi(defaults) {
+export function publicApi(root, defaults) {
+  const published = (path) => path && relative(root, path).replaceAll('\\', '/').replace(/^(.*)\.ts$/, 'dist/$1.js');
   return {
     name: 'public-api',
     analyzePhase({ ts, node, moduleDoc }) {
@@ -18,7 +20,7 @@ export function publicApi(defaults) {
       const modules = customElementsManifest.modules.map(({ declarations = [], path, ...module }) => ({
         ...module,
         path: published(path),
-        declarations: declarations.filter(({ tagName }) => tagName).map(publicParts),
+        declarations: declarations.filter(({ tagName }) => tagName).map((declaration) => publicParts(declaration, published)),
       }));
       const elements = modules.flatMap(({ path, declarations }) => declarations.map(({ name, tagName }) => ({ path, name, tagName })));
       for (const module of modules) module.exports = exportsOf(module.path, elements);
@@ -52,7 +54,10 @@ function attributeOfCall(ts, member) {
   return options && ts.isCallExpression(options) ? options.arguments.find(ts.isStringLiteral)?.text : undefined;
 }
 
-function publicParts({ members = [], ...declaration }) {
+function publicParts({ members = [], ...declaration }, published) {
+  const publishedOrigin = ({ inheritedFrom, ...item }) => {
+    return inheritedFrom ? { ...item, inheritedFrom: { ...inheritedFrom, module: published(inheritedFrom.module) } } : item;
+  };
   const shown = members.filter(({ privacy, description, static: ofClass }) => (privacy ?? 'public') === 'public' && description && !ofClass);
   const result = { ...declaration, members: shown.map(publishedOrigin) };
   for (const list of LISTS) {
@@ -62,10 +67,6 @@ function publicParts({ members = [], ...declaration }) {
   return result;
 }
 
-function publishedOrigin({ inheritedFrom, ...item }) {
-  return inheritedFrom ? { ...item, inheritedFrom: { ...inheritedFrom, module: published(inheritedFrom.module) } } : item;
-}
-
 /** A class file exports the class; the define file beside it, which leaves the rest to a helper, registers the tag. */
 function exportsOf(path, elements) {
   return elements.flatMap(({ path: module, name, tagName }) => {
@@ -73,10 +74,6 @@ function exportsOf(path, elements) {
     if (path === module.replace(/[^/]*$/, 'define.js')) return [{ kind: 'custom-element-definition', name: tagName, declaration: { name, module } }];
     return [];
   });
-}
-
-function published(path) {
-  return path && relative('.', path).replaceAll('\\', '/').replace(/^(.*)\.ts$/, 'dist/$1.js');
 }
 
 function literal(value) {

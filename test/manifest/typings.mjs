@@ -1,8 +1,5 @@
-import { mkdirSync, writeFileSync } from 'node:fs';
-import { dirname } from 'node:path';
-
 /** How each framework wants to be told of elements: what the file begins with, and what it says of one element. */
-const FRAMEWORKS = {
+const DIALECTS = {
   react: {
     head: `import type { DetailedHTMLProps, HTMLAttributes } from 'react';`,
     open: `declare module 'react' {\n  namespace JSX {\n    interface IntrinsicElements {`,
@@ -28,21 +25,12 @@ const FRAMEWORKS = {
   },
 };
 
-/** Plugin for the manifest analyzer: typings without anything to run, one file a framework. */
-export function typings(folder) {
-  return {
-    name: 'typings',
-    packageLinkPhase({ customElementsManifest: { modules } }) {
-      const elements = modules.flatMap(({ declarations }) => declarations);
-      for (const framework of Object.keys(FRAMEWORKS)) write(`${folder}/${framework}.d.ts`, typingsFor(framework, elements));
-    },
-  };
-}
+export const FRAMEWORKS = Object.keys(DIALECTS);
 
 /** The typings of a framework as text. `elements` are declarations of the manifest. */
 export function typingsFor(framework, elements) {
-  const { head, open, close, element } = FRAMEWORKS[framework];
-  const props = elements.map((declaration) => propsOf(declaration, FRAMEWORKS[framework]));
+  const { head, open, close, element } = DIALECTS[framework];
+  const props = elements.map((declaration) => propsOf(declaration, DIALECTS[framework]));
   const used = new Set(elements.flatMap((declaration) => [declaration.name, ...typesIn(declaration)]));
   return `// Generated from custom-elements.json.
 ${head}
@@ -94,9 +82,4 @@ function comment({ description = '' }) {
 /** Vue's name of a listener: \`@astig-change\` becomes \`onAstigChange\`. */
 function capital(event) {
   return event.split('-').map((word) => word[0].toUpperCase() + word.slice(1)).join('');
-}
-
-function write(path, text) {
-  mkdirSync(dirname(path), { recursive: true });
-  writeFileSync(path, text);
 }

@@ -7,7 +7,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { AstigCase } from '../../components/index.js';
 import { Host, htmlPage } from './browser.js';
 import type { Opened } from './browser.js';
-import { elements, root } from './built.js';
+import { elements, readJson, root } from './built.js';
 
 /** What Lit leaves: lists of its own versions, by which it warns of several copies while developing, and what decorators wrote. */
 const LIT = ['litElementVersions', 'litHtmlVersions', 'litPropertyMetadata', 'reactiveElementVersions'];
@@ -21,6 +21,18 @@ const STRICT = `<meta http-equiv="Content-Security-Policy" content="default-src 
 const CASE = `<astig-case eye="right" flat-k="43" steep-k="44" steep-meridian="90" incision-site="180" arc-count="1" arc-site="90" arc-length="40">
   ${elements.filter((name) => name !== 'case').map((name) => `<astig-${name}></astig-${name}>`).join('\n')}
 </astig-case>`;
+
+interface Declaration {
+  tagName: string;
+  cssParts?: { name: string }[];
+}
+
+/** Tags with the parts that a page is told of. */
+const documented = new Set(
+  readJson<{ modules: { declarations: Declaration[] }[] }>('dist/custom-elements.json')
+    .modules.flatMap(({ declarations }) => declarations)
+    .flatMap(({ tagName, cssParts = [] }) => cssParts.map(({ name }) => `${tagName} ${name}`)),
+);
 
 /** Runs before everything else in the page. */
 const BEFORE = `
@@ -130,6 +142,13 @@ describe.each([
       return Object.getOwnPropertyNames(window).filter((name) => !globalsBefore.includes(name));
     });
     expect(added.filter((name) => !OURS.test(name)).sort()).toEqual(LIT);
+  });
+
+  it('shows no part that the manifest does not document', async () => {
+    const shown = await page.$$eval('astig-case *', (all) =>
+      all.flatMap(({ localName, shadowRoot }) => [...shadowRoot!.querySelectorAll('[part]')].flatMap(({ part }) => [...part].map((name) => `${localName} ${name}`))));
+    expect(shown.length).toBeGreaterThan(50);
+    expect([...new Set(shown)].filter((name) => !documented.has(name))).toEqual([]);
   });
 
   it('breaks no policy', async () => {

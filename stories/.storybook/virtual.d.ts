@@ -1,0 +1,4 @@
+declare module 'virtual:custom-elements' {
+  const manifest: object;
+  export default manifest;
+}
