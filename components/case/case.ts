@@ -196,14 +196,21 @@ export class AstigCase extends LitElement {
     this.stale = false;
     model.kUnit = this.kUnit === 'mm' ? 'mm' : 'D';
     const { readings, refusals } = readingsInDioptres(this.kUnit, { flatK: this.reading('flatK'), steepK: this.reading('steepK') });
-    const settings = Object.fromEntries(FIELDS.map((field) => [field, this[field]]));
+    const settings = Object.fromEntries(FIELDS.map((field) => [field, this.setting(field)]));
     model.assign({ ...settings, ...readings }, refusals);
     return model;
   }
 
+  /** A framework sets `age="70"` in its templates as a property; a number in a text is read as in an attribute. */
+  private setting(name: Field): unknown {
+    const value: unknown = this[name];
+    const isNumber = AstigCase.elementProperties.get(name)?.converter === numberConverter;
+    return isNumber && typeof value === 'string' ? numberConverter.fromAttribute!(value) : value;
+  }
+
   private reading(name: Reading): GivenReading {
     const dioptres = this.exact[name];
-    return dioptres === undefined ? { value: this[name], exact: false } : { value: dioptres, exact: true };
+    return dioptres === undefined ? { value: this.setting(name) as number | null, exact: false } : { value: dioptres, exact: true };
   }
 
   /** Writes a plan into the properties. */
