@@ -13,8 +13,6 @@ const DIALECTS = {
     close: `  }\n}`,
     element: ({ tag, name }) => `    '${tag}': new () => ${name} & { $props: ${name}Props & Omit<HTMLAttributes, keyof ${name}Props> & PublicProps };`,
     listener: ({ event, type }) => `  'on${capital(event)}'?: (event: ${type}) => void;`,
-    // Vue's checker takes `flat-k` for `flatK`, while Vue itself sets the attribute.
-    propertyType: (member) => (member.attribute?.includes('-') ? orText(member) : member.type.text),
   },
   svelte: {
     head: `import type { HTMLAttributes } from 'svelte/elements';`,
@@ -55,9 +53,9 @@ function settable({ kind, readonly }) {
 }
 
 /** Properties that can be set, attributes by their own names where these differ, and events. */
-function propsOf({ name, tagName, members, attributes = [], events = [] }, { listener, propertyType = ({ type }) => type.text }) {
+function propsOf({ name, tagName, members, attributes = [], events = [] }, { listener }) {
   const properties = members.filter(settable);
-  const lines = properties.map((member) => line(member.name, propertyType(member), member));
+  const lines = properties.map((member) => line(member.name, member.attribute ? orText(member) : member.type.text, member));
   for (const attribute of attributes) {
     if (properties.some((member) => member.name === attribute.name)) continue;
     lines.push(line(attribute.name, orText(attribute), attribute));
@@ -66,9 +64,9 @@ function propsOf({ name, tagName, members, attributes = [], events = [] }, { lis
   return `/** What \`<${tagName}>\` can be given. */\nexport interface ${name}Props {\n${lines.join('\n')}\n}`;
 }
 
-/** An attribute is a text; a framework makes one of a number. */
+/** In a template a number may stand as a text, as in HTML: \`age="70"\`. */
 function orText({ type }) {
-  return type.text.replace(/\bnumber\b(?!\})/, 'number | string');
+  return type.text.replace(/\bnumber\b(?!\})/, 'number | string').replace(/\b\d+\b/g, "$& | '$&'");
 }
 
 function line(name, type, item) {

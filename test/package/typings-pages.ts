@@ -46,6 +46,7 @@ export function Page() {
       onastig-change={(event) => event.outcome.after.magnitude.toFixed(event.currentTarget.age ?? 0)}
     >
       <astig-cornea viewpoint="above" hideSpread read-only></astig-cornea>
+      <astig-case age="70" arcCount="1" arc-site="90" />
       <astig-case eye="middle" /> {/* wrong: no such eye */}
       <astig-case outcome={null} /> {/* wrong: follows from the plan */}
       <astig-case onastig-change={(event: MouseEvent) => event} /> {/* wrong: another event */}
@@ -65,7 +66,7 @@ const tell = (event: AstigChangeEvent) => event.outcome.after.magnitude;
 <template>
   <astig-case eye="right" flat-k="43" :steep-k="44" :age="70" :plan="{ flatK: 43 }" class="plain" @astig-change="tell">
     <astig-cornea viewpoint="above" hide-spread read-only></astig-cornea>
-    <astig-case @astig-change="(event) => event.outcome.after.magnitude.toFixed(2)" />
+    <astig-case age="70" arc-count="1" @astig-change="(event) => event.outcome.after.magnitude.toFixed(2)" />
     <astig-case eye="middle" /> <!-- wrong: no such eye -->
     <astig-cornea :viewpoint="3" /> <!-- wrong: a number -->
     <astig-case @astig-change="(event) => event.nonsense" /> <!-- wrong: no such field -->
@@ -88,6 +89,7 @@ export const SVELTE = `
   onastig-change={(event) => event.outcome.after.magnitude.toFixed(event.currentTarget.age ?? 0)}
 >
   <astig-cornea viewpoint="above" hide-spread read-only></astig-cornea>
+  <astig-case age="70" arc-count="1" arcSite="90"></astig-case>
   <astig-case eye="middle"></astig-case> <!-- wrong: no such eye -->
   <astig-cornea viewpoint={3}></astig-cornea> <!-- wrong: a number -->
   <astig-case onastig-change={(event) => event.nonsense}></astig-case> <!-- wrong: no such field -->
