@@ -7,12 +7,10 @@ import type { EyePlan } from '../../core/numbers.js';
 import type { CaseModel } from '../internal/case-model.js';
 import { drawingStyles } from '../internal/drawing-styles.js';
 import { DragController, REACH } from '../internal/drag-controller.js';
-import type { DragTarget } from '../internal/drag-controller.js';
 import { direction } from '../internal/geometry.js';
 import type { Point } from '../internal/geometry.js';
 import type { Steppable } from '../internal/key-step.js';
 import { SliderControls } from '../internal/slider-controls.js';
-import type { SliderOwner } from '../internal/slider-controls.js';
 import { handleStyles } from '../internal/handle-styles.js';
 import { PictureController } from '../internal/picture/picture-controller.js';
 import type { PictureSize } from '../internal/picture/raster.js';
@@ -73,7 +71,7 @@ interface Grip {
  * @fires {AstigInputEvent} astig-input - while the user moves something
  * @fires {AstigChangeEvent} astig-change - once when the user lets it go
  */
-export class AstigCornea extends AstigView implements DragTarget<Handle>, SliderOwner<HandleName> {
+export class AstigCornea extends AstigView {
   static override styles = [tokens, drawingStyles, sourceStyles, handleStyles, corneaStyles];
 
   /** From where the eye is seen: `facing`, `above` (surgeon at the head) or `temporal` (surgeon at the side). */
@@ -111,16 +109,22 @@ export class AstigCornea extends AstigView implements DragTarget<Handle>, Slider
     return this.picture.png(size);
   }
 
+  // What the pointer and the sliders ask of a drawing (`DragTarget`, `SliderOwner`) is no business of a page's: the published
+  // types leave it out, and so cannot say `implements`.
+
+  /** @internal */
   surface(): SVGSVGElement | null {
     return this.drawing.value ?? null;
   }
 
+  /** @internal */
   pick(point: Point, reach: number): Handle | null {
     // After a touch drag no click follows that would reset this.
     this.dragged = false;
     return this.editable ? nearestHandle(this.handles(), point, reach) : null;
   }
 
+  /** @internal */
   start(handle: Handle, point: Point): void {
     const at = direction(point);
     this.grip = { offset: at - handle.facing, direction: at, time: performance.now() };
@@ -129,6 +133,7 @@ export class AstigCornea extends AstigView implements DragTarget<Handle>, Slider
     this.requestUpdate();
   }
 
+  /** @internal */
   move(handle: Handle, point: Point, event: PointerEvent): void {
     const { model, grip } = this;
     if (!model || !grip) return;
@@ -142,42 +147,51 @@ export class AstigCornea extends AstigView implements DragTarget<Handle>, Slider
     model.move(dragPatch(handle, degrees, model.plan, { fine: event.altKey, snap: !event.altKey && !slow }), this.sliderSource(handle.name), this);
   }
 
+  /** @internal */
   end(handle: Handle): void {
     this.grip = null;
     this.model?.commit(this.sliderSource(handle.name), this);
     this.requestUpdate();
   }
 
+  /** @internal */
   cancel(): void {
     this.grip = null;
     this.model?.cancel();
     this.requestUpdate();
   }
 
+  /** @internal */
   sliderModel(): CaseModel | null {
     return this.model;
   }
 
+  /** @internal */
   sliderRange(name: HandleName): Steppable {
     return steppable(name, this.model!.plan);
   }
 
+  /** @internal */
   sliderLabel(name: HandleName): string {
     return controlName(name, this.language);
   }
 
+  /** @internal */
   sliderText(name: HandleName): string {
     return spokenHandle(name, this.model!.plan, this.language);
   }
 
+  /** @internal */
   sliderPatch(name: HandleName, value: number): EyePlan {
     return patchOf(name, value);
   }
 
+  /** @internal */
   sliderSource(name: HandleName): string {
     return `${TAG} ${name}-handle`;
   }
 
+  /** @internal */
   sliderHeld(): boolean {
     return this.drag.handle !== null;
   }

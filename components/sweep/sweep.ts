@@ -8,7 +8,6 @@ import { site } from '../../core/numbers.js';
 import type { EyePlan } from '../../core/numbers.js';
 import type { CaseModel } from '../internal/case-model.js';
 import { DragController, REACH } from '../internal/drag-controller.js';
-import type { DragTarget } from '../internal/drag-controller.js';
 import { drawingStyles } from '../internal/drawing-styles.js';
 import { px } from '../internal/geometry.js';
 import type { Point } from '../internal/geometry.js';
@@ -20,7 +19,6 @@ import { PictureController } from '../internal/picture/picture-controller.js';
 import type { PictureSize } from '../internal/picture/raster.js';
 import { SizeController } from '../internal/size-controller.js';
 import { SliderControls } from '../internal/slider-controls.js';
-import type { SliderOwner } from '../internal/slider-controls.js';
 import { SourceController } from '../internal/source-controller.js';
 import { sourceStyles } from '../internal/source-styles.js';
 import { tokens } from '../internal/tokens.js';
@@ -71,7 +69,7 @@ const STEP_ROOM = 2.4;
  * @fires {AstigInputEvent} astig-input - while the user moves the marker
  * @fires {AstigChangeEvent} astig-change - once when the user lets it go
  */
-export class AstigSweep extends AstigView implements DragTarget<Handle>, SliderOwner<Handle> {
+export class AstigSweep extends AstigView {
   static override styles = [tokens, drawingStyles, sourceStyles, handleStyles, sweepStyles];
 
   /** Leaves out the band in which half of all eyes like this end. */
@@ -114,10 +112,15 @@ export class AstigSweep extends AstigView implements DragTarget<Handle>, SliderO
     return this.picture.png(size);
   }
 
+  // What the pointer and the sliders ask of a drawing (`DragTarget`, `SliderOwner`) is no business of a page's: the published
+  // types leave it out, and so cannot say `implements`.
+
+  /** @internal */
   surface(): SVGSVGElement | null {
     return this.drawing.value ?? null;
   }
 
+  /** @internal */
   pick(point: Point, reach: number): Handle | null {
     const present = this.editable ? this.present() : null;
     if (!present || !this.frame) return null;
@@ -125,51 +128,62 @@ export class AstigSweep extends AstigView implements DragTarget<Handle>, SliderO
     return Math.hypot(knob.x - point.x, knob.y - point.y) <= reach ? 'marker' : null;
   }
 
+  /** @internal */
   start(_handle: Handle, { x }: Point): void {
     this.offset = xOf(this.layout(), this.present()!.site) - x;
     this.sliders.focusQuietly('marker');
     this.requestUpdate();
   }
 
+  /** @internal */
   move(_handle: Handle, { x }: Point, { altKey }: PointerEvent): void {
     this.dragged = true;
     this.model?.move({ incisionSite: siteAt(this.layout(), x + this.offset, altKey) }, SOURCE, this);
   }
 
+  /** @internal */
   end(): void {
     this.model?.commit(SOURCE, this);
     this.requestUpdate();
   }
 
+  /** @internal */
   cancel(): void {
     this.model?.cancel();
     this.requestUpdate();
   }
 
+  /** @internal */
   sliderModel(): CaseModel | null {
     return this.model;
   }
 
+  /** @internal */
   sliderRange(): Steppable {
     return { value: this.present()?.site ?? 0, min: 0, max: 359, period: 360 };
   }
 
+  /** @internal */
   sliderLabel(): string {
     return this.say('control');
   }
 
+  /** @internal */
   sliderText(): string {
     return this.say('incisionAt', this.toldPresent()!);
   }
 
+  /** @internal */
   sliderPatch(_name: Handle, value: number): EyePlan {
     return { incisionSite: site(value) };
   }
 
+  /** @internal */
   sliderSource(): string {
     return SOURCE;
   }
 
+  /** @internal */
   sliderHeld(): boolean {
     return this.drag.handle !== null;
   }

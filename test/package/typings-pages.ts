@@ -21,6 +21,7 @@ held.outcome = held.outcome; // wrong: follows from the plan
 held.addEventListener('astig-change', (event) => event.detail); // wrong: no such field
 evaluatePlan({ flatK: '43' }); // wrong: a text
 document.createElement('astig-cornea').model; // wrong: internal
+document.createElement('astig-cornea').cancel(); // wrong: internal
 import('astigmatism-elements/internal/define.js'); // wrong: not published
 `;
 
