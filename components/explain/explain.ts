@@ -33,10 +33,21 @@ const TITLE = 'title';
  * @slot warning - instead of the warning signs
  * @slot contact - how the clinic can be reached, under the heading of that section
  * @csspart page - the whole page
- * @csspart section - each section, which also has its name as a part: title, shape, surgery, likely, promise, options, questions, warning, contact
+ * @csspart section - each section
+ * @csspart title - the heading and the first lines
+ * @csspart shape - the section on what astigmatism is
+ * @csspart surgery - the section on what the surgeon can do
+ * @csspart likely - the section with this eye's figures
+ * @csspart promise - the section on what nobody can promise
+ * @csspart options - the section on the choices
+ * @csspart questions - the questions to bring along
+ * @csspart warning - the warning signs
+ * @csspart contact - how the clinic can be reached
  * @csspart picture - a drawing
  * @csspart dots - a hundred people as dots
  * @csspart estimate - that figures are estimates and the surgeon decides; always shown
+ * @csspart sourced - a figure that opens its source
+ * @csspart source - what opens then
  * @cssprop [--astig-text=1.1875em] - size of the text on screen
  * @cssprop [--astig-print-text=12pt] - size of the text in print, at which the page takes two sheets
  */

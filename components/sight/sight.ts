@@ -53,6 +53,8 @@ const shareConverter = { fromAttribute: (text: string | null): number => (text =
  * @csspart notes - what is simulated and what is left out
  * @csspart problem - why there is no picture
  * @csspart refused - what the page has set and could not be taken
+ * @csspart sourced - a figure that opens its source
+ * @csspart source - what opens then
  * @cssprop [--astig-size=34rem] - greatest width of one picture
  */
 export class AstigSight extends AstigView implements GivenSettings {

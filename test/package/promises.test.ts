@@ -15,8 +15,8 @@ const LIT = ['litElementVersions', 'litHtmlVersions', 'litPropertyMetadata', 're
 /** What belongs to this test and to what drives the browser. */
 const OURS = /^(globalsBefore|violations|(__|puppeteer___)aria\w+)$/;
 
-/** Nothing but scripts of the same origin, no style but adopted sheets, and no string taken for markup or script. */
-const STRICT = `<meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'self'; img-src data:; trusted-types lit-html; require-trusted-types-for 'script'">`;
+/** Nothing but scripts and workers of the same origin, no style but adopted sheets, and no string taken for markup or script. */
+const STRICT = `<meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'self'; worker-src 'self'; img-src data: blob:; trusted-types lit-html astigmatism-elements; require-trusted-types-for 'script'">`;
 
 const CASE = `<astig-case eye="right" flat-k="43" steep-k="44" steep-meridian="90" incision-site="180" arc-count="1" arc-site="90" arc-length="40">
   ${elements.filter((name) => name !== 'case').map((name) => `<astig-${name}></astig-${name}>`).join('\n')}
@@ -119,7 +119,7 @@ describe.each([
   });
 
   it('asks for nothing but the library’s own files', () => {
-    const foreign = asked.slice(1).filter((address) => !/^(data:,|.*\/(before|astigmatism-elements(\.classic)?|chunks\/[\w-]+)\.js)$/.test(address));
+    const foreign = asked.slice(1).filter((address) => !/^(data:,|.*\/(before|astigmatism-elements(\.classic)?|chunks\/[\w.-]+)\.js)$/.test(address));
     expect(foreign).toEqual([]);
     expect(asked.every((address) => address.startsWith(host.origin) || /^(file|data):/.test(address))).toBe(true);
   });
@@ -153,12 +153,6 @@ describe.each([
 
   it('breaks no policy', async () => {
     expect(await page.evaluate(() => (window as unknown as { violations: string[] }).violations)).toEqual([]);
-  });
-
-  it('puts no style attribute or style element anywhere', async () => {
-    const styled = await page.$$eval('astig-case, astig-case *', (all) =>
-      all.flatMap((element) => [element, ...(element.shadowRoot?.querySelectorAll('*') ?? [])]).filter((element) => element.localName === 'style' || element.hasAttribute('style')).length);
-    expect(styled).toBe(0);
   });
 });
 

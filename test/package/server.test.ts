@@ -8,7 +8,10 @@ import type { Files } from './browser.js';
 import { root } from './built.js';
 import { HYDRATION, bundled, served } from './served.js';
 
-const VIEWS = ['cornea', 'vectors', 'summary', 'entry', 'sweep', 'options'];
+const VIEWS = ['cornea', 'vectors', 'summary', 'entry', 'sweep', 'options', 'explain'];
+
+/** Drawings and sections in each of them, of which there must never be two. */
+const DRAWINGS = [1, 1, 1, 0, 1, 0, 1];
 
 /** An invented eye. */
 const EYE = `eye="left" flat-k="43" steep-k="44" steep-meridian="180" age="70" incision-site="0" arc-site="180" arc-count="1" arc-length="30"`;
@@ -31,8 +34,9 @@ beforeAll(async () => {
 
 afterAll(() => host.stop());
 
-function pageOf(width: number, markup = drawn): string {
+function pageOf(width: number, markup = drawn, lang = 'en'): string {
   return htmlPage(`<div id="column">${markup}</div><p id="after">After</p>`, {
+    lang,
     head: `<style>body { margin: 20px; font: 16px/1.4 'Liberation Sans', Arial, sans-serif } #column { width: ${width}px }</style>`,
   });
 }
@@ -181,6 +185,18 @@ describe('a page takes over what the server has drawn', () => {
     await page.close();
   });
 
+  it('when the rest of a view can only be drawn in a page', async () => {
+    const html = served(`<astig-case ${EYE}><astig-sight></astig-sight></astig-case>`);
+    expect(html).toContain('Letter chart');
+    const { page, said } = await host.open({ files: { '/': pageOf(900, html), '/page.js': takeOver } });
+    await mark(page);
+    await run(page, '/page.js');
+    expect(said).toEqual([]);
+    expect((await marks(page)).gone).toBe(0);
+    await page.waitForFunction(() => document.querySelector('astig-sight')!.shadowRoot!.querySelector('canvas, [part~=picture] *'));
+    await page.close();
+  });
+
   it('when views are defined before their case', async () => {
     const [first, second] = [await bundled(`${HYDRATION} import 'astigmatism-elements/cornea/define.js'; globalThis.rest = () => import('astigmatism-elements/define.js');`), 'void rest();'];
     const { page, said } = await host.open({ files: { '/': pageOf(360), '/first.js': first, '/second.js': second } });
@@ -203,7 +219,18 @@ describe('what a page must not take over is drawn anew', () => {
     const all = (await texts(page)).join('\n');
     expect(all).toContain('1.00 D @ 90°');
     expect(all).not.toContain('1.00 D @ 180°');
-    expect(await drawings(page)).toEqual([1, 1, 1, 0, 1, 0]);
+    expect(await drawings(page)).toEqual(DRAWINGS);
+    expect(said).toEqual([]);
+    await page.close();
+  });
+
+  it('English texts, once another language is there', async () => {
+    const { page, said } = await host.open({ files: { '/': pageOf(360, drawn, 'de'), '/page.js': takeOver } });
+    await run(page, '/page.js');
+    await page.waitForFunction(() => /Linkes Auge/.test(document.querySelector('astig-cornea')!.shadowRoot!.textContent));
+    const all = (await texts(page)).join('\n');
+    expect(all).toContain('1,00');
+    expect(all).not.toMatch(/1\.00|Left eye|Remaining|Estimates/);
     expect(said).toEqual([]);
     await page.close();
   });
@@ -217,7 +244,7 @@ describe('what a page must not take over is drawn anew', () => {
     const { page, said } = await host.open({ files });
     const before = { texts: await texts(page), boxes: await boxes(page) };
     await run(page, ...scripts);
-    expect(await drawings(page)).toEqual([1, 1, 1, 0, 1, 0]);
+    expect(await drawings(page)).toEqual(DRAWINGS);
     expect({ texts: await texts(page), boxes: await boxes(page) }).toEqual(before);
     expect(said).toEqual([]);
     await page.close();
