@@ -48,7 +48,14 @@ await build({
   plugins: [workerFile({ root, common }), minifyTemplates({ filter: /[\\/]components[\\/].*\.ts$/ })],
 });
 
-await buildClassic({ root, common, plugins: [minifyTemplates({ filter: /[\\/]components[\\/].*\.ts$/ })] });
+const classic = await buildClassic({
+  root,
+  common,
+  plugins: [minifyTemplates({ filter: /[\\/]components[\\/].*\.ts$/ })],
+  entry: 'components/define.ts',
+  heavy: 'core/algebra.ts',
+  outfile: 'dist/astigmatism-elements.classic.js',
+});
 
 // What editors, frameworks and the reference know of the elements.
 await writeManifest(dist);
@@ -58,7 +65,7 @@ const folders = readdirSync(join(dist, 'components'), { withFileTypes: true })
   .map((entry) => entry.name);
 const entries = [
   'astigmatism-elements.js',
-  'astigmatism-elements.classic.js',
+  ...classic.map((file) => relative('dist', file)),
   'components/index.js',
   'components/define.js',
   ...folders.flatMap((name) => [`components/${name}/${name}.js`, `components/${name}/define.js`]),

@@ -2,7 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
 /** Tests of the package that read the source alone and so need no build. */
-const SOURCE = ['test/package/direction.test.ts', 'test/package/minify-templates.test.ts'];
+const SOURCE = ['direction', 'languages', 'minify-templates'].map((name) => `test/package/${name}.test.ts`);
 
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
@@ -23,8 +23,8 @@ export default defineConfig({
           exclude: SOURCE,
           globalSetup: ['test/package/build-once.ts'],
           // Each starts a compiler or a browser.
-          testTimeout: 60_000,
-          hookTimeout: 60_000,
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
         },
       },
     ],

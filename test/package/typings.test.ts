@@ -1,4 +1,4 @@
-import { spawnSync } from 'node:child_process';
+import { execFile } from 'node:child_process';
 import { cpSync, existsSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
@@ -35,34 +35,36 @@ beforeAll(async () => {
 
 afterAll(() => rmSync(place, { recursive: true, force: true }));
 
-describe('typings let pass what is right and nothing else', () => {
-  it('TypeScript, every file of the package checked', () => {
-    expect(wrongLines('page.ts', TYPESCRIPT, ['typescript/bin/tsc', '-p', '.'], { skipLibCheck: false, module: 'nodenext', moduleResolution: 'nodenext' })).toEqual(marked(TYPESCRIPT));
+describe.concurrent('typings let pass what is right and nothing else', () => {
+  it('TypeScript, every file of the package checked', async () => {
+    expect(await wrongLines('page.ts', TYPESCRIPT, ['typescript/bin/tsc', '-p', '.'], { skipLibCheck: false, module: 'nodenext', moduleResolution: 'nodenext' })).toEqual(marked(TYPESCRIPT));
   });
 
-  it('React 19', () => {
-    expect(wrongLines('page.tsx', REACT, ['typescript/bin/tsc', '-p', '.'])).toEqual(marked(REACT));
+  it('React 19', async () => {
+    expect(await wrongLines('page.tsx', REACT, ['typescript/bin/tsc', '-p', '.'])).toEqual(marked(REACT));
   });
 
-  it('Vue', () => {
-    expect(wrongLines('Page.vue', VUE, ['vue-tsc/bin/vue-tsc.js', '-p', '.'])).toEqual(marked(VUE));
+  it('Vue', async () => {
+    expect(await wrongLines('Page.vue', VUE, ['vue-tsc/bin/vue-tsc.js', '-p', '.'])).toEqual(marked(VUE));
   });
 
-  it('Svelte 5', () => {
-    expect(wrongLines('Page.svelte', SVELTE, ['svelte-check/bin/svelte-check', '--tsconfig', './tsconfig.json', '--output', 'machine'])).toEqual(marked(SVELTE));
+  it('Svelte 5', async () => {
+    expect(await wrongLines('Page.svelte', SVELTE, ['svelte-check/bin/svelte-check', '--tsconfig', './tsconfig.json', '--output', 'machine'])).toEqual(marked(SVELTE));
   });
 });
 
 /** Lines in which a checker finds an error, as text. */
-function wrongLines(name: string, source: string, [tool, ...args]: string[], options = {}): string[] {
+async function wrongLines(name: string, source: string, [tool, ...args]: string[], options = {}): Promise<string[]> {
   const folder = join(place, name);
   mkdirSync(folder, { recursive: true });
   writeFileSync(join(folder, name), source);
   const compilerOptions = { skipLibCheck: true, ...CONFIG.compilerOptions, ...options };
   writeFileSync(join(folder, 'tsconfig.json'), JSON.stringify({ compilerOptions, include: [name] }));
-  const { stdout, stderr } = spawnSync(process.execPath, [script(tool!), ...args], { cwd: folder, encoding: 'utf8' });
+  const output = await new Promise<string>((resolve) => {
+    execFile(process.execPath, [script(tool!), ...args], { cwd: folder }, (_, stdout, stderr) => resolve(`${stdout}\n${stderr}`));
+  });
   const lines = source.split('\n');
-  const found = `${stdout}\n${stderr}`.split('\n').flatMap((text) => {
+  const found = output.split('\n').flatMap((text) => {
     const [, file, number] = /^(?:\d+ ERROR )?"?([^\s"(:]+)"?[ (:](\d+)[,:]\d+/.exec(text) ?? [];
     if (!file) return /error/i.test(text) && !/COMPLETED|START/.test(text) ? [text] : [];
     // An error in a file of the package itself is told as it is.
