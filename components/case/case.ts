@@ -8,6 +8,7 @@ import { caseContext } from '../internal/case-context.js';
 import { CaseModel, withoutPlan } from '../internal/case-model.js';
 import type { KUnit } from '../internal/case-model.js';
 import { AstigChangeEvent, AstigInputEvent } from '../internal/events.js';
+import { restyle } from '../internal/restyle.js';
 import { holds } from '../internal/tree.js';
 import { undoByKey } from '../internal/undo-keys.js';
 import { numberConverter, readingsInDioptres } from './settings.js';
@@ -136,6 +137,10 @@ export class AstigCase extends LitElement {
   /** Goes back to the measured eye with nothing planned. Fires no event. */
   reset(): void {
     this.plan = withoutPlan(this.plan);
+  }
+
+  adoptedCallback(): void {
+    restyle(this);
   }
 
   override requestUpdate(name?: PropertyKey, oldValue?: unknown, options?: PropertyDeclaration): void {

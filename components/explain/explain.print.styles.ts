@@ -11,8 +11,10 @@ export const printStyles = css`
       --_plate: #f4f4f4;
       --_sun: #e6e6e6;
       font-size: var(--astig-print-text, 12pt);
-      line-height: 1.25;
       break-inside: auto;
+    }
+    :host > * {
+      line-height: 1.25;
     }
     .page {
       max-inline-size: none;

@@ -7,8 +7,10 @@ export const explainStyles = css`
     --_plate: light-dark(#fdf3e1, #33291c);
     --_sun: light-dark(#f6c344, #b98310);
     font-size: var(--astig-text, 1.1875em);
-    line-height: 1.5;
     container-type: inline-size;
+  }
+  :host > * {
+    line-height: 1.5;
   }
   .page {
     max-inline-size: 46em;

@@ -71,7 +71,10 @@ export class DragController<Handle> implements ReactiveController {
   };
 
   private readonly onPointerMove = (event: PointerEvent): void => {
-    const located = this.mine(event) ? this.locate(event) : null;
+    if (!this.mine(event)) return;
+    // A page that is turned by swiping, such as a slide deck, shall not take this for a swipe.
+    event.stopPropagation();
+    const located = this.locate(event);
     if (located) this.target.move(this.active!.handle, located.point, event);
   };
 

@@ -25,7 +25,32 @@ export const tokens = css`
     --_focus: var(--astig-focus, light-dark(#0a58ca, #9ecbff));
     display: block;
     color: var(--_ink);
+  }
+  /* A page's rule for all elements is stronger than a rule for the host, so what it would hand down is ended one step further in. */
+  :host > * {
     line-height: 1.4;
+    text-align: start;
+    text-indent: 0;
+    text-shadow: none;
+    /* In capitals mm would be MM, and µm nothing at all. */
+    text-transform: none;
+    white-space: normal;
+  }
+  /* What is drawn is placed by calculation, for plain letters. */
+  svg {
+    fill: #000;
+    font-style: normal;
+    font-stretch: normal;
+    font-variant: normal;
+    font-weight: 400;
+    letter-spacing: normal;
+    word-spacing: normal;
+    paint-order: normal;
+    stroke: none;
+    stroke-dasharray: none;
+    stroke-width: 1px;
+    text-anchor: start;
+    dominant-baseline: auto;
   }
   :host([hidden]) {
     display: none;

@@ -4,7 +4,7 @@ export function* upwards(node: Node): Generator<Node> {
   while (current) {
     yield current;
     const { assignedSlot } = current as Element;
-    current = assignedSlot ?? current.parentNode ?? (current instanceof ShadowRoot ? current.host : null);
+    current = assignedSlot ?? current.parentNode ?? (current as ShadowRoot).host ?? null;
   }
 }
 

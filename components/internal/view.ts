@@ -4,6 +4,8 @@ import { property } from 'lit/decorators.js';
 import { CaseController } from './case-controller.js';
 import type { CaseModel } from './case-model.js';
 import { LanguageController } from './language/language-controller.js';
+import { keepOwnKeys } from './own-keys.js';
+import { restyle } from './restyle.js';
 import { STAMP, stampOf } from './stamp.js';
 
 /**
@@ -54,6 +56,15 @@ export abstract class AstigView extends LitElement {
 
   /** Whether this frame has been drawn already while something is moved. */
   private drawn = false;
+
+  constructor() {
+    super();
+    this.addEventListener('keydown', keepOwnKeys);
+  }
+
+  adoptedCallback(): void {
+    restyle(this);
+  }
 
   /**
    * Several movements can reach the page within one frame. The first is drawn at once, the others together before the

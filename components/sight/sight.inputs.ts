@@ -1,4 +1,3 @@
-import { movesNativeSlider } from '../internal/key-step.js';
 import { isNumberSetting, typedNumber } from './sight.settings.js';
 import type { GivenSettings, NumberSetting, WordSetting } from './sight.settings.js';
 
@@ -35,9 +34,7 @@ export class Inputs {
   readonly onFocusout = ({ target }: FocusEvent): void => this.take((target as HTMLInputElement).name);
 
   readonly onKeydown = (event: KeyboardEvent): void => {
-    const { type, name } = event.target as HTMLInputElement;
-    // A slide deck around the element shall not turn its page.
-    if (type && movesNativeSlider(event.key)) event.stopPropagation();
+    const { name } = event.target as HTMLInputElement;
     if (!isNumberSetting(name) || !this.typed.has(name)) return;
     // While a text is unfinished, the browser's own undo works on the text, not the case's on the plan.
     if ((event.ctrlKey || event.metaKey) && /^[zy]$/i.test(event.key)) event.stopPropagation();
