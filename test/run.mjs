@@ -1,7 +1,7 @@
 /**
- * `npm test`: types, lint, core, package, components; every step runs, whatever the one before said. The last line of the
+ * `npm test`: types, lint, core, package, hosts, components; every step runs, whatever the one before said. The last line of the
  * output is `N passed, M failed`, where the type check and the lint count as one check each.
- * Options: `--only core`, `--only package` or `--only components` for one runner alone.
+ * Options: `--only core`, `--only package`, `--only hosts` or `--only components` for one runner alone.
  */
 import { spawn } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
@@ -15,6 +15,7 @@ const root = fileURLToPath(new URL('..', import.meta.url));
 const reports = mkdtempSync(join(tmpdir(), 'astig-test-'));
 const coreReport = join(reports, 'core.json');
 const packageReport = join(reports, 'package.json');
+const hostsReport = join(reports, 'hosts.json');
 const componentsReport = join(reports, 'components.json');
 
 const steps = {
@@ -25,6 +26,7 @@ const steps = {
   },
   core: vitest('core', coreReport),
   package: vitest('package', packageReport),
+  hosts: vitest('hosts', hostsReport),
   components: {
     run: [program('@web/test-runner', 'wtr'), '--config', 'test/web-test-runner.config.mjs'],
     count: (code) => counted(code, componentsReport, (report) => report),

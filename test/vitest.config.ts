@@ -27,6 +27,17 @@ export default defineConfig({
           hookTimeout: 120_000,
         },
       },
+      {
+        extends: true,
+        test: {
+          name: 'hosts',
+          include: ['test/hosts/**/*.test.ts'],
+          globalSetup: ['test/hosts/setup.ts'],
+          // One page at a time: focus and the pointer belong to the page in front.
+          fileParallelism: false,
+          hookTimeout: 60_000,
+        },
+      },
     ],
   },
 });

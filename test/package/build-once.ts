@@ -17,7 +17,7 @@ export default function setup(): void {
 }
 
 /** A folder changes when something in it is removed. */
-function newest(path: string): number {
+export function newest(path: string): number {
   const stat = statSync(path);
   if (!stat.isDirectory()) return stat.mtimeMs;
   return Math.max(stat.mtimeMs, ...readdirSync(path).map((name) => newest(join(path, name))));

@@ -1,0 +1,5 @@
+import { createApp } from 'vue';
+import 'astigmatism-elements/define.js';
+import Eye from './Eye.vue';
+
+createApp(Eye).mount('#app');

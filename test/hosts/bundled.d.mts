@@ -1,0 +1,2 @@
+export const OUT: string;
+export function buildHosts(): Promise<void>;
