@@ -95,6 +95,7 @@ export class AstigCase extends LitElement {
   /** Readings in dioptres whatever the unit says: the defaults, and what a plan or the user gave. The host's own setting ends that. */
   private exact: Partial<Record<Reading, number>> = { flatK: DEFAULTS.flatK, steepK: DEFAULTS.steepK };
   private stale = true;
+  private early: EyePlan | null = null;
   private writing = false;
 
   constructor() {
@@ -110,6 +111,7 @@ export class AstigCase extends LitElement {
   }
 
   set plan(plan: EyePlan | null) {
+    this.early = null;
     this.show({ ...DEFAULTS, ...dropEmpty(plan ?? {}) });
     this.stale = true;
   }
@@ -137,6 +139,11 @@ export class AstigCase extends LitElement {
   /** Goes back to the measured eye with nothing planned. Fires no event. */
   reset(): void {
     this.plan = withoutPlan(this.plan);
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.showEarlyPlan();
   }
 
   adoptedCallback(): void {
@@ -188,13 +195,18 @@ export class AstigCase extends LitElement {
   /** A plan that was set before the tag was defined hides the accessor; Lit does this for its own properties only. */
   private takeEarlyPlan(): void {
     if (!Object.hasOwn(this, 'plan')) return;
-    const { plan } = this;
+    this.early = this.plan;
     delete (this as { plan?: unknown }).plan;
-    this.plan = plan;
+  }
+
+  /** After the attributes, which an upgrade sets last: they would mix another eye into it. */
+  private showEarlyPlan(): void {
+    if (this.early) this.plan = this.early;
   }
 
   /** The model, after everything that was set has been taken in. */
   private current(): CaseModel {
+    this.showEarlyPlan();
     const { model } = this;
     model.readOnly = this.readOnly;
     if (!this.stale) return model;

@@ -49,7 +49,8 @@ export async function open(address: string, { before, width = 1100, height = 900
   await page.setViewport({ width, height, hasTouch: touch });
   await page.goto(address, { waitUntil: 'load' });
   await page.bringToFront();
-  return { page, said, asked: asked.slice(1) };
+  asked.shift();
+  return { page, said, asked };
 }
 
 /** Waits until an element has drawn and two frames have passed, so that what it has measured is drawn too. */

@@ -1,0 +1,3 @@
+document.querySelector('button').addEventListener('click', () => {
+  document.documentElement.lang = 'de';
+});
