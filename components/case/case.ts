@@ -1,13 +1,12 @@
-import { ContextProvider } from '@lit/context';
 import { LitElement, css, html } from 'lit';
 import type { PropertyDeclaration, TemplateResult } from 'lit';
-import { property } from 'lit/decorators.js';
 import { DEFAULTS, FIELDS, radiusFromDioptres } from '../../core/numbers.js';
 import type { ArcMethod, BackSurface, CompletePlan, EyePlan, EyeSide, OwnFigures, PlanOutcome, RefusedValue } from '../../core/numbers.js';
-import { caseContext } from '../internal/case-context.js';
+import { answerForCase } from '../internal/case-context.js';
 import { CaseModel, withoutPlan } from '../internal/case-model.js';
 import type { CaseOwner, KUnit } from '../internal/case-model.js';
 import { AstigChangeEvent, AstigInputEvent } from '../internal/events.js';
+import { property } from '../internal/property.js';
 import { holds } from '../internal/tree.js';
 import { undoByKey } from '../internal/undo-keys.js';
 import { numberConverter, readingsInDioptres } from './settings.js';
@@ -95,39 +94,39 @@ export class AstigCase extends LitElement implements CaseOwner {
 
   constructor() {
     super();
-    new ContextProvider(this, { context: caseContext, initialValue: this.model });
-    this.addEventListener('keydown', (event) => undoByKey(event, this.current(), 'astig-case'));
-    this.takeEarlyPlan();
+    answerForCase(this, this.model);
+    this.addEventListener('keydown', (event) => undoByKey(event, this.#current(), 'astig-case'));
+    this.#takeEarlyPlan();
   }
 
   /** The whole plan as one object, readings in dioptres. Always the last good one. */
   get plan(): CompletePlan {
-    return this.current().plan;
+    return this.#current().plan;
   }
 
   set plan(plan: EyePlan | null) {
-    this.show({ ...DEFAULTS, ...dropEmpty(plan ?? {}) });
+    this.#show({ ...DEFAULTS, ...dropEmpty(plan ?? {}) });
     this.stale = true;
   }
 
   /** What follows from the plan; current as soon as a property has been set. */
   get outcome(): PlanOutcome {
-    return this.current().outcome;
+    return this.#current().outcome;
   }
 
   /** What of the newest settings was refused, with field, value and limits; empty when all was accepted. */
   get refusals(): readonly RefusedValue[] {
-    return this.current().refusals;
+    return this.#current().refusals;
   }
 
   /** Takes the user's last change back. Fires no event. */
   undo(): void {
-    this.current().undo();
+    this.#current().undo();
   }
 
   /** Does again what `undo` took back. Fires no event. */
   redo(): void {
-    this.current().redo();
+    this.#current().redo();
   }
 
   /** Goes back to the measured eye with nothing planned. Fires no event. */
@@ -149,12 +148,12 @@ export class AstigCase extends LitElement implements CaseOwner {
   }
 
   protected override updated(): void {
-    this.current().notify();
+    this.#current().notify();
   }
 
   /** @internal */
   planMoved(type: 'input' | 'change' | null, source: string, from: Element | null): void {
-    this.show(this.model.plan);
+    this.#show(this.model.plan);
     this.requestUpdate();
     if (type === null) return;
     const Kind = type === 'input' ? AstigInputEvent : AstigChangeEvent;
@@ -167,11 +166,11 @@ export class AstigCase extends LitElement implements CaseOwner {
   unitChosen(unit: KUnit): void {
     const { plan } = this;
     this.kUnit = unit;
-    this.show(plan);
+    this.#show(plan);
   }
 
   /** A plan that was set before the tag was defined hides the accessor; Lit does this for its own properties only. */
-  private takeEarlyPlan(): void {
+  #takeEarlyPlan(): void {
     if (!Object.hasOwn(this, 'plan')) return;
     const { plan } = this;
     delete (this as { plan?: unknown }).plan;
@@ -179,25 +178,25 @@ export class AstigCase extends LitElement implements CaseOwner {
   }
 
   /** The model, after everything that was set has been taken in. */
-  private current(): CaseModel {
+  #current(): CaseModel {
     const { model } = this;
     model.readOnly = this.readOnly;
     if (!this.stale) return model;
     this.stale = false;
     model.kUnit = this.kUnit === 'mm' ? 'mm' : 'D';
-    const { readings, refusals } = readingsInDioptres(this.kUnit, { flatK: this.reading('flatK'), steepK: this.reading('steepK') });
+    const { readings, refusals } = readingsInDioptres(this.kUnit, { flatK: this.#reading('flatK'), steepK: this.#reading('steepK') });
     const settings = Object.fromEntries(FIELDS.map((field) => [field, this[field]]));
     model.assign({ ...settings, ...readings }, refusals);
     return model;
   }
 
-  private reading(name: Reading): GivenReading {
+  #reading(name: Reading): GivenReading {
     const dioptres = this.exact[name];
     return dioptres === undefined ? { value: this[name], exact: false } : { value: dioptres, exact: true };
   }
 
   /** Writes a plan into the properties. */
-  private show(plan: CompletePlan): void {
+  #show(plan: CompletePlan): void {
     this.writing = true;
     for (const field of FIELDS) {
       if (field !== 'flatK' && field !== 'steepK') (this as Record<Field, unknown>)[field] = plan[field];

@@ -1,9 +1,9 @@
 import { LitElement } from 'lit';
 import type { PropertyValues } from 'lit';
-import { property } from 'lit/decorators.js';
 import { CaseController } from './case-controller.js';
 import type { CaseModel } from './case-model.js';
 import { LanguageController } from './language/language-controller.js';
+import { property } from './property.js';
 
 /** What every element that shows a case has in common. */
 export abstract class AstigView extends LitElement {
@@ -16,11 +16,11 @@ export abstract class AstigView extends LitElement {
   /** The language of the reader. */
   protected readonly language = new LanguageController(this);
 
-  private readonly caseController = new CaseController(this);
+  readonly #caseController = new CaseController(this);
 
   /** The case that is shown, if there is one. */
   protected get model(): CaseModel | null {
-    return this.caseController.model;
+    return this.#caseController.model;
   }
 
   /** Whether the user may change the plan here. */
@@ -29,7 +29,7 @@ export abstract class AstigView extends LitElement {
   }
 
   /** Whether this frame has been drawn already while something is moved. */
-  private drawn = false;
+  #drawn = false;
 
   /**
    * Several movements can reach the page within one frame. The first is drawn at once, the others together before the
@@ -37,14 +37,14 @@ export abstract class AstigView extends LitElement {
    */
   protected override async scheduleUpdate(): Promise<void> {
     if (this.model?.moving) {
-      if (this.drawn) await new Promise(requestAnimationFrame);
-      this.drawn = true;
-      requestAnimationFrame(() => (this.drawn = false));
+      if (this.#drawn) await new Promise(requestAnimationFrame);
+      this.#drawn = true;
+      requestAnimationFrame(() => (this.#drawn = false));
     }
     await super.scheduleUpdate();
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.has('for') && this.hasUpdated) this.caseController.find();
+    if (changed.has('for') && this.hasUpdated) this.#caseController.find();
   }
 }
