@@ -1,5 +1,4 @@
-import { oneOf, within } from './check.js';
-import { LIMITS } from './limits.js';
+import { allowed, oneOf } from './check.js';
 import { MODEL } from './model.js';
 import type { ArcMethod, Rule } from './types.js';
 
@@ -26,14 +25,13 @@ export function arcFlattening(arcs: {
   rule: Rule;
   method: ArcMethod;
 }): ArcEffect {
-  const { arcLength, age } = LIMITS;
-  const length = within('arcLength', arcs.length, arcLength.min, arcLength.max, arcLength.unit);
+  const length = allowed('arcLength', arcs.length);
   const count = oneOf('arcCount', arcs.count, [0, 1, 2]);
   const rule = oneOf('rule', arcs.rule, ['with', 'against', 'oblique']);
   const method = oneOf('arcMethod', arcs.method, ['blade', 'laser']);
-  const years = arcs.age == null ? MODEL.arcs.referenceAge.value : within('age', arcs.age, age.min, age.max, age.unit);
+  const years = arcs.age == null ? MODEL.arcs.referenceAge : allowed('age', arcs.age);
   const intended = count === 0 ? 0 : intendedEffect(length, count, years, rule);
-  const expected = intended * (method === 'blade' ? MODEL.arcs.bladeShare.value : MODEL.arcs.laserShare.value);
+  const expected = intended * (method === 'blade' ? MODEL.arcs.bladeShare : MODEL.arcs.laserShare);
   return { intended, expected, ...arcSpread(count === 0 ? 0 : expected, count) };
 }
 
@@ -41,7 +39,7 @@ export function arcFlattening(arcs: {
 export function arcSpread(expected: number, count: number): { sdAlong: number; sdAcross: number } {
   if (count === 0) return { sdAlong: 0, sdAcross: 0 };
   const { sdAlongShare, sdAlongLeast, sdAcross } = MODEL.arcs;
-  return { sdAlong: Math.max(sdAlongLeast.value, sdAlongShare.value * expected), sdAcross: sdAcross.value };
+  return { sdAlong: Math.max(sdAlongLeast, sdAlongShare * expected), sdAcross: sdAcross };
 }
 
 /**
@@ -54,8 +52,8 @@ export function meanPowerShift(dioptres: number, couplingRatio: number): number 
 
 function intendedEffect(length: number, count: number, age: number, rule: Rule): number {
   const { atSixtyDegrees, countPower, perYear, referenceAge, ageLimits, againstFactor, longest } = MODEL.arcs;
-  const [youngest, oldest] = ageLimits.value;
-  const ageFactor = 1 + perYear.value * (Math.min(Math.max(age, youngest), oldest) - referenceAge.value);
-  const ruleFactor = rule === 'against' ? againstFactor.value : 1;
-  return atSixtyDegrees.value * (Math.min(length, longest.value) / 60) * count ** countPower.value * ageFactor * ruleFactor;
+  const [youngest, oldest] = ageLimits;
+  const ageFactor = 1 + perYear * (Math.min(Math.max(age, youngest), oldest) - referenceAge);
+  const ruleFactor = rule === 'against' ? againstFactor : 1;
+  return atSixtyDegrees * (Math.min(length, longest) / 60) * count ** countPower * ageFactor * ruleFactor;
 }

@@ -15,7 +15,7 @@ const MEASURED = /^\s*(\d+(?:\.\d+)?)\s*@\s*(\d+(?:\.\d+)?)\s*°?\s*$/;
  */
 export function backSurface(kind: BackSurface, _front?: Astigmatism): Astigmatism {
   if (kind === 'omitted') return { magnitude: 0, meridian: 180 };
-  if (kind === 'typical') return { magnitude: MODEL.backSurface.typical.value, meridian: 180 };
+  if (kind === 'typical') return { magnitude: MODEL.backSurface.typical, meridian: 180 };
   const measured = typeof kind === 'string' ? MEASURED.exec(kind) : null;
   const magnitude = Number(measured?.[1]);
   const along = Number(measured?.[2]);

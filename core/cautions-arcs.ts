@@ -22,10 +22,10 @@ export function* arcCautions(plan: CompletePlan, { total }: Effects): Generator<
 function* lengthCautions({ arcLength }: CompletePlan): Generator<Caution> {
   const { longest } = MODEL.arcs;
   const { shortestArc } = MODEL.cautions;
-  if (exceeds(arcLength, longest.value)) {
-    yield caution('arc-too-long', 'stop', 'relaxingTable', { length: degrees(arcLength), longest: degrees(longest.value) });
-  } else if (exceeds(shortestArc.value, arcLength)) {
-    yield caution('arc-short', 'note', 'relaxingTable', { length: degrees(arcLength), shortest: degrees(shortestArc.value) });
+  if (exceeds(arcLength, longest)) {
+    yield caution('arc-too-long', 'stop', 'relaxingTable', { length: degrees(arcLength), longest: degrees(longest) });
+  } else if (exceeds(shortestArc, arcLength)) {
+    yield caution('arc-short', 'note', 'relaxingTable', { length: degrees(arcLength), shortest: degrees(shortestArc) });
   }
 }
 
@@ -37,15 +37,15 @@ function* depthCautions({ arcDepth, localThickness }: CompletePlan): Generator<C
   }
   const share = arcDepth / localThickness;
   const cut = { depth: whole(arcDepth, 'µm'), share: whole(100 * share, '%'), thickness: whole(localThickness, 'µm') };
-  if (!exceeds(deepestShare.value, share)) {
-    yield caution('arc-too-deep', 'stop', 'commonPractice', { ...cut, deepest: whole(100 * deepestShare.value, '%') });
-  } else if (exceeds(shallowShare.value, share)) {
+  if (!exceeds(deepestShare, share)) {
+    yield caution('arc-too-deep', 'stop', 'commonPractice', { ...cut, deepest: whole(100 * deepestShare, '%') });
+  } else if (exceeds(shallowShare, share)) {
     yield caution('arc-shallow', 'note', 'commonPractice', cut);
   }
 }
 
 function* zoneCautions({ arcZone }: CompletePlan): Generator<Caution> {
-  const [smallest, largest] = MODEL.cautions.usualZone.value;
+  const [smallest, largest] = MODEL.cautions.usualZone;
   if (!exceeds(smallest, arcZone) && !exceeds(arcZone, largest)) return;
   yield caution('arc-zone', 'note', 'duffey1988', { zone: upToTenths(arcZone, 'mm') });
 }
@@ -53,15 +53,15 @@ function* zoneCautions({ arcZone }: CompletePlan): Generator<Caution> {
 /** Where the plan leaves the table that the effect was taken from, or is hardly worth a cut. */
 function* tableCautions(plan: CompletePlan, magnitude: number): Generator<Caution> {
   const { worthwhile, mostForArcs } = MODEL.cautions;
-  if (exceeds(worthwhile.value, magnitude)) {
-    yield caution('hardly-any', 'think', 'villegas2014', { magnitude: dioptres(magnitude), worthwhile: dioptres(worthwhile.value) });
-  } else if (exceeds(magnitude, mostForArcs.value)) {
-    yield caution('beyond-arcs', 'think', 'relaxingTable', { magnitude: dioptres(magnitude), most: whole(mostForArcs.value, 'D') });
+  if (exceeds(worthwhile, magnitude)) {
+    yield caution('hardly-any', 'think', 'villegas2014', { magnitude: dioptres(magnitude), worthwhile: dioptres(worthwhile) });
+  } else if (exceeds(magnitude, mostForArcs)) {
+    yield caution('beyond-arcs', 'think', 'relaxingTable', { magnitude: dioptres(magnitude), most: whole(mostForArcs, 'D') });
   }
   if (plan.arcFlattening !== null) return;
-  const [youngest, oldest] = MODEL.arcs.ageLimits.value;
+  const [youngest, oldest] = MODEL.arcs.ageLimits;
   if (plan.age === null) {
-    yield caution('age-unknown', 'note', 'assumed', { age: whole(MODEL.arcs.referenceAge.value, '') });
+    yield caution('age-unknown', 'note', 'assumed', { age: whole(MODEL.arcs.referenceAge, '') });
   } else if (plan.age < youngest || plan.age > oldest) {
     yield caution('age-outside', 'note', 'relaxingTable', { youngest: whole(youngest, ''), oldest: whole(oldest, ''), age: upToTenths(plan.age, '') });
   }
@@ -70,7 +70,7 @@ function* tableCautions(plan: CompletePlan, magnitude: number): Generator<Cautio
 /** Whether an arc and the incision share a part of the circumference. */
 function overlapping(plan: CompletePlan): boolean {
   if (plan.incisionSite === null || plan.arcSite === null) return false;
-  const limbus = MODEL.eye.limbusDiameter.value;
+  const limbus = MODEL.eye.limbusDiameter;
   const reach = plan.arcLength / 2 + Math.asin(plan.incisionWidth / limbus) / RADIANS;
   const apart = Math.abs(turn(plan.arcSite, plan.incisionSite));
   return apart < reach || (plan.arcCount === 2 && 180 - apart < reach);

@@ -11,9 +11,9 @@ export function* eyeCautions(plan: CompletePlan): Generator<Caution> {
   const { steepest, largestDifference } = MODEL.cautions;
   const level = plan.arcCount > 0 ? 'stop' : 'think';
   const difference = plan.steepK - plan.flatK;
-  if (exceeds(plan.steepK, steepest.value)) {
+  if (exceeds(plan.steepK, steepest)) {
     yield caution('irregular-cornea', level, 'commonPractice', { reading: dioptres(plan.steepK) });
-  } else if (exceeds(difference, largestDifference.value)) {
+  } else if (exceeds(difference, largestDifference)) {
     yield caution('irregular-cornea', level, 'commonPractice', { difference: dioptres(difference) }, 'irregular-cornea-difference');
   }
   for (const risk of RISKS) {
@@ -33,13 +33,13 @@ export function* resultCautions(plan: CompletePlan, effects: Effects): Generator
   } else if (overCorrected(total, afterIntended)) {
     yield caution('over-correction-if-full', 'note', 'commonPractice', { magnitude: dioptres(afterIntended.magnitude) });
   }
-  if (exceeds(after.magnitude, total.magnitude + noticeable.value)) {
+  if (exceeds(after.magnitude, total.magnitude + noticeable)) {
     yield caution('more-than-before', 'think', 'commonPractice', { after: dioptres(after.magnitude), before: dioptres(total.magnitude) });
   }
   if (!plan.lensCylinder || plan.lensMeridian === null) return;
   const answered = beforeLens(effects);
   const off = meridianDistance(plan.lensMeridian, answered.meridian);
-  if (exceeds(answered.magnitude, noticeable.value) && exceeds(off, lensOff.value)) {
+  if (exceeds(answered.magnitude, noticeable) && exceeds(off, lensOff)) {
     yield caution('lens-off', 'think', 'felipe2011', { off: degrees(off), answered: degrees(answered.meridian) });
   }
 }
@@ -51,7 +51,7 @@ function beforeLens({ after, steps }: Effects): Astigmatism {
 }
 
 function* backSurfaceCautions(plan: CompletePlan, before: Astigmatism): Generator<Caution> {
-  if (plan.backSurface !== 'omitted' || !exceeds(before.magnitude, MODEL.cautions.noticeable.value)) return;
+  if (plan.backSurface !== 'omitted' || !exceeds(before.magnitude, MODEL.cautions.noticeable)) return;
   const rule = ruleOf(before);
   if (rule === 'oblique') return;
   if (rule === 'with') yield caution('back-surface-omitted', 'think', 'savini2015');
@@ -62,8 +62,8 @@ function* backSurfaceCautions(plan: CompletePlan, before: Astigmatism): Generato
 function overCorrected(before: Astigmatism, after: Astigmatism): boolean {
   const { noticeable, turned } = MODEL.cautions;
   return (
-    exceeds(before.magnitude, noticeable.value) &&
-    exceeds(after.magnitude, noticeable.value) &&
-    exceeds(meridianDistance(before.meridian, after.meridian), turned.value)
+    exceeds(before.magnitude, noticeable) &&
+    exceeds(after.magnitude, noticeable) &&
+    exceeds(meridianDistance(before.meridian, after.meridian), turned)
   );
 }

@@ -1,4 +1,6 @@
 import { filled } from './fill.js';
+import { LIMITS } from './limits.js';
+import type { Limits } from './limits.js';
 import { REFUSAL_TEXT } from './refusal-text.js';
 import type { RefusalWording } from './refusal-text.js';
 
@@ -45,6 +47,12 @@ export function finite(field: string, value: unknown, unit: string): number {
 export function within(field: string, value: unknown, min: number, max: number, unit: string): number {
   if (typeof value === 'number' && value >= min && value <= max) return value;
   throw refused(field, value, 'range', { min, max, unit });
+}
+
+/** The value of a field of a plan when it lies within that field's limits; else it is refused. */
+export function allowed(field: keyof typeof LIMITS, value: unknown): number {
+  const { min, max, unit }: Limits = LIMITS[field];
+  return within(field, value, min, max, unit);
 }
 
 /** The value itself when it is one of the words or numbers; else it is refused. */

@@ -46,19 +46,19 @@ export function judge(plan: CompletePlan): Effects {
 
 /** Only cuts change the corneal power, and only as far as flattening and steepening differ. */
 function cutting(parts: Part[]): number {
-  return parts.reduce((sum, { cut }) => sum + meanPowerShift(cut, MODEL.arcs.couplingRatio.value), 0);
+  return parts.reduce((sum, { cut }) => sum + meanPowerShift(cut, MODEL.arcs.couplingRatio), 0);
 }
 
 /** The independent errors, root-sum-square. A lens alone turns by its marks and against them, which is one turn. */
 function scatterOf(plan: CompletePlan, start: Vector, surgery: Part[]): Scatter {
   const { keratometry, keratometryDryEye, backSurface, placement, lensRotation } = MODEL.uncertainty;
-  const reading = hasRisk(plan.risks, 'dry-eye') ? keratometryDryEye.value : keratometry.value;
-  const base = reading ** 2 + backSurface.value ** 2;
+  const reading = hasRisk(plan.risks, 'dry-eye') ? keratometryDryEye : keratometry;
+  const base = reading ** 2 + backSurface ** 2;
   const lensAlone = surgery.length === 1 && surgery[0]!.source === 'lens';
   if (lensAlone) {
-    return { start, base, placed: surgery[0]!.vector, own: [0, 0, 0], turning: Math.hypot(placement.value, lensRotation.value) };
+    return { start, base, placed: surgery[0]!.vector, own: [0, 0, 0], turning: Math.hypot(placement, lensRotation) };
   }
   const own: Covariance = [0, 0, 0];
   for (const { covariance } of surgery) covariance.forEach((value, index) => (own[index]! += value));
-  return { start, base, placed: surgery.reduce((sum, part) => add(sum, part.mean), NULL_VECTOR), own, turning: placement.value };
+  return { start, base, placed: surgery.reduce((sum, part) => add(sum, part.mean), NULL_VECTOR), own, turning: placement };
 }

@@ -1,7 +1,6 @@
 import { meridian, site } from './angle.js';
-import { oneOf, refused, within } from './check.js';
-import { LIMITS } from './limits.js';
-import type { Limits } from './limits.js';
+import { allowed, oneOf, refused } from './check.js';
+import type { LIMITS } from './limits.js';
 import { backSurface } from './backSurface.js';
 import { fromReadings } from './keratometry.js';
 import { checkedFigures } from './own-figures.js';
@@ -43,9 +42,9 @@ export const FIELDS = Object.keys(DEFAULTS) as (keyof CompletePlan)[];
 export function completePlan(plan: EyePlan): CompletePlan {
   const given = <Field extends keyof CompletePlan>(field: Field): CompletePlan[Field] =>
     (plan[field] ?? DEFAULTS[field]) as CompletePlan[Field];
-  const required = (field: keyof typeof LIMITS & keyof CompletePlan): number => number(field, given(field));
+  const required = (field: keyof typeof LIMITS & keyof CompletePlan): number => allowed(field, given(field));
   const optional = (field: keyof typeof LIMITS & keyof CompletePlan): number | null =>
-    plan[field] == null ? null : number(field, plan[field]);
+    plan[field] == null ? null : allowed(field, plan[field]);
 
   const complete: CompletePlan = {
     eye: oneOf('eye', given('eye'), ['right', 'left']),
@@ -85,11 +84,6 @@ function refuseContradictions(plan: CompletePlan): void {
   if (plan.lensCylinder && plan.lensMeridian === null) {
     throw refused('lensMeridian', null, 'lensMeridian', { cylinder: plan.lensCylinder });
   }
-}
-
-function number(field: keyof typeof LIMITS, value: unknown): number {
-  const { min, max, unit }: Limits = LIMITS[field];
-  return within(field, value, min, max, unit);
 }
 
 function place(degrees: number | null): number | null {

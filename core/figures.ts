@@ -1,4 +1,4 @@
-import { MODEL } from './model.js';
+import { CONSTANTS } from './constants.js';
 import type { ModelConstant } from './model.js';
 import type { SourceId } from './references.js';
 
@@ -108,4 +108,4 @@ export const FIGURES: Record<FigureId, Figure> = /* @__PURE__ */ (({ incision, a
     sources: ['assumed'],
     range: 'an order of our own, for sorting only',
   },
-}))(MODEL);
+}))(CONSTANTS);

@@ -1,6 +1,5 @@
 import { fromTemporal } from './angle.js';
-import { oneOf, within } from './check.js';
-import { LIMITS } from './limits.js';
+import { allowed, oneOf } from './check.js';
 import { MODEL } from './model.js';
 import type { EyeSide } from './types.js';
 
@@ -10,25 +9,24 @@ import type { EyeSide } from './types.js';
  * @throws RangeError for a width or site outside the limits.
  */
 export function incisionFlattening(incision: { width: number; site: number; eye: EyeSide }): { flattening: number; sd: number } {
-  const { incisionWidth, incisionSite } = LIMITS;
-  const width = within('incisionWidth', incision.width, incisionWidth.min, incisionWidth.max, incisionWidth.unit);
-  const where = within('incisionSite', incision.site, incisionSite.min, incisionSite.max, incisionSite.unit);
+  const width = allowed('incisionWidth', incision.width);
+  const where = allowed('incisionSite', incision.site);
   const eye = oneOf('eye', incision.eye, ['right', 'left']);
   const { base, perMillimetre, referenceWidth } = MODEL.incision;
-  const temporal = Math.max(0, base.value + perMillimetre.value * (width - referenceWidth.value));
+  const temporal = Math.max(0, base + perMillimetre * (width - referenceWidth));
   return { flattening: siteFactor(fromTemporal(where, eye)) * temporal, sd: incisionSpread(width) };
 }
 
 /** Standard deviation of the induced vector per component, D. */
 export function incisionSpread(width: number): number {
   const { sdNarrow, sdMiddle, sdWide } = MODEL.incision;
-  if (width < 2.5) return sdNarrow.value;
-  return width < 3 ? sdMiddle.value : sdWide.value;
+  if (width < 2.5) return sdNarrow;
+  return width < 3 ? sdMiddle : sdWide;
 }
 
 /** Linear between the eight directions, counted from the temporal side. */
 function siteFactor(degreesFromTemporal: number): number {
-  const factors = MODEL.incision.siteFactor.value;
+  const factors = MODEL.incision.siteFactor;
   const position = degreesFromTemporal / 45;
   const index = Math.floor(position);
   const here = factors[index % 8]!;

@@ -1,5 +1,5 @@
 import { meridian } from './angle.js';
-import { refused, within } from './check.js';
+import { allowed, refused, within } from './check.js';
 import { LIMITS } from './limits.js';
 import type { Astigmatism } from './types.js';
 
@@ -25,10 +25,9 @@ export function radiusFromDioptres(dioptres: number): number {
  * @throws RangeError for a reading outside the limits, or a steep reading below the flat one.
  */
 export function fromReadings(readings: { flat: number; steep: number; steepMeridian: number }): Astigmatism {
-  const { flatK, steepK, steepMeridian } = LIMITS;
-  const flat = within('flatK', readings.flat, flatK.min, flatK.max, flatK.unit);
-  const steep = within('steepK', readings.steep, steepK.min, steepK.max, steepK.unit);
-  if (steep < flat) throw refused('steepK', steep, 'steepBelowFlat', { min: flat, max: steepK.max });
-  const along = within('steepMeridian', readings.steepMeridian, steepMeridian.min, steepMeridian.max, steepMeridian.unit);
+  const flat = allowed('flatK', readings.flat);
+  const steep = allowed('steepK', readings.steep);
+  if (steep < flat) throw refused('steepK', steep, 'steepBelowFlat', { min: flat, max: LIMITS.steepK.max });
+  const along = allowed('steepMeridian', readings.steepMeridian);
   return { magnitude: steep - flat, meridian: meridian(along) };
 }

@@ -1,5 +1,5 @@
 import { flattening, fromVector, toVector, add } from './astigmatism.js';
-import { within } from './check.js';
+import { allowed, within } from './check.js';
 import { LIMITS } from './limits.js';
 import { MODEL } from './model.js';
 import type { Astigmatism } from './types.js';
@@ -11,10 +11,10 @@ import type { Astigmatism } from './types.js';
  * @param depth from the corneal vertex to the lens, mm (2–8).
  * @throws RangeError outside the limits.
  */
-export function lensPlaneRatio({ k, depth = MODEL.eye.lensDepth.value }: { k: number; depth?: number }): number {
+export function lensPlaneRatio({ k, depth = MODEL.eye.lensDepth }: { k: number; depth?: number }): number {
   const power = within('k', k, LIMITS.flatK.min, LIMITS.steepK.max, 'D');
   const metres = within('depth', depth, 2, 8, 'mm') / 1000;
-  return 1 / (1 - (power * metres) / MODEL.eye.aqueousIndex.value) ** 2;
+  return 1 / (1 - (power * metres) / MODEL.eye.aqueousIndex) ** 2;
 }
 
 /**
@@ -22,7 +22,6 @@ export function lensPlaneRatio({ k, depth = MODEL.eye.lensDepth.value }: { k: nu
  * meridian: 2·C·sin β in size. All at the corneal plane, D and degrees.
  */
 export function misplacedLens({ cylinder, meridian, placed }: { cylinder: number; meridian: number; placed: number }): Astigmatism {
-  const { min, max, unit } = LIMITS.lensCylinder;
-  const power = within('lensCylinder', cylinder, min, max, unit);
+  const power = allowed('lensCylinder', cylinder);
   return fromVector(add(toVector({ magnitude: power, meridian }), flattening(power, placed)));
 }

@@ -57,7 +57,7 @@ function cutsOf(plan: CompletePlan, incision: number, arcs: number): LocalFlatte
     const amount = Math.min(max, Math.max(min, SHAPE_CONSTANTS.localFactor.value * effect));
     cuts.push({ site, length, distance, amount, basis: 'assumed' });
   };
-  const limbus = MODEL.eye.limbusDiameter.value / 2;
+  const limbus = MODEL.eye.limbusDiameter / 2;
   if (plan.incisionSite !== null) cut(plan.incisionSite, cutLength(plan.incisionWidth, limbus), limbus, incision);
   if (plan.arcSite === null) return cuts;
   for (let arc = 0; arc < plan.arcCount; arc += 1) cut((plan.arcSite + 180 * arc) % 360, plan.arcLength, plan.arcZone / 2, arcs / plan.arcCount);

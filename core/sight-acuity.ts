@@ -30,16 +30,16 @@ export interface ExpectedAcuity {
 export function expectedAcuity(cylinder: number): ExpectedAcuity {
   const { acuitySquare, acuityLinear, acuitySharp, acuityMost, acuitySd } = MODEL.sight;
   const amount = allowed('astigmatism', 'cylinder', cylinder);
-  const x = Math.min(amount, acuityMost.value);
-  const logMAR = acuitySquare.value * x * x + acuityLinear.value * x + acuitySharp.value;
+  const x = Math.min(amount, acuityMost);
+  const logMAR = acuitySquare * x * x + acuityLinear * x + acuitySharp;
   const mar = 10 ** logMAR;
   return {
     logMAR,
     decimal: 1 / mar,
     snellenMetres: `6/${Number((6 * mar).toPrecision(2))}`,
     snellenFeet: `20/${Math.round(20 * mar)}`,
-    low: logMAR - acuitySd.value,
-    high: logMAR + acuitySd.value,
-    beyondData: amount > acuityMost.value,
+    low: logMAR - acuitySd,
+    high: logMAR + acuitySd,
+    beyondData: amount > acuityMost,
   };
 }

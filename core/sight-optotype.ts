@@ -29,7 +29,7 @@ export interface Point {
  */
 export function landolt(gapDirection: GapDirection): LandoltRing {
   const direction = oneOf('gap direction', gapDirection, GAP_DIRECTIONS);
-  const outerDiameter = MODEL.sight.landoltRing.value;
+  const outerDiameter = MODEL.sight.landoltRing;
   const innerDiameter = outerDiameter - 2;
   const corner = (diameter: number, side: number) => turned({ x: Math.sqrt((diameter / 2) ** 2 - 0.25), y: side / 2 }, direction);
   return {

@@ -65,6 +65,6 @@ function arcsPart(plan: CompletePlan, before: Astigmatism): Part | null {
 function lensPart(plan: CompletePlan): Part | null {
   if (!plan.lensCylinder || plan.lensMeridian === null) return null;
   const vector = flattening(plan.lensCylinder, plan.lensMeridian);
-  const { mean, covariance } = turnedBy(vector, MODEL.uncertainty.lensRotation.value);
+  const { mean, covariance } = turnedBy(vector, MODEL.uncertainty.lensRotation);
   return { source: 'lens', vector, intended: vector, mean, covariance, cut: 0, basis: 'measured' };
 }

@@ -41,9 +41,9 @@ function temporalEntry(width: number): { flattening: string; induced: string } {
 function arcsOfTrial(): { induced: string; good: string } {
   const intended = 1.5;
   const { bladeShare, sdAlongShare, sdAlongLeast, sdAcross } = MODEL.arcs;
-  const expected = intended * bladeShare.value;
-  const along = Math.max(sdAlongLeast.value, sdAlongShare.value * expected);
-  const effect: Spread = { mean: { x: expected, y: 0 }, covariance: [[along ** 2, 0], [0, sdAcross.value ** 2]] };
+  const expected = intended * bladeShare;
+  const along = Math.max(sdAlongLeast, sdAlongShare * expected);
+  const effect: Spread = { mean: { x: expected, y: 0 }, covariance: [[along ** 2, 0], [0, sdAcross ** 2]] };
   const remaining: Spread = { ...effect, mean: { x: intended - expected, y: 0 } };
   return { induced: `${magnitudeOf(effect).mean.toFixed(2)} D`, good: `${Math.round(100 * chanceWithin(remaining, 0.5))} of 100` };
 }

@@ -1,30 +1,21 @@
 /** `npm run build`: dist/ from scratch, and the size of what a page would load. */
 import { spawnSync } from 'node:child_process';
-import { existsSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { join, relative } from 'node:path';
+import { dirname, join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { build } from 'esbuild';
 import { CARRIERS } from './carriers.mjs';
 import { buildClassic } from './classic.mjs';
 import { writeManifest } from './manifest/write.mjs';
-import { minifyTemplates } from './minify-templates.mjs';
-import { bundleWorker, workerFile } from './worker-file.mjs';
+import { minifyTemplates, shortenTemplates } from './minify-templates.mjs';
+import { bundleOneFile, settings, sizeOf } from './one-file.mjs';
+import { bundleWorker } from './worker-file.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const dist = join(root, 'dist');
-const common = {
-  absWorkingDir: root,
-  bundle: true,
-  format: 'esm',
-  target: 'es2022',
-  minify: true,
-  legalComments: 'none',
-  charset: 'utf8',
-  tsconfig: join(root, 'tsconfig.json'),
-  logLevel: 'warning',
-};
+const common = settings(root);
 
 rmSync(dist, { recursive: true, force: true });
 const compiler = createRequire(import.meta.url).resolve('typescript/bin/tsc');
@@ -34,19 +25,21 @@ if (status !== 0) process.exit(status ?? 1);
 // Some libraries need a bundler, and nobody should have to own one: the file that uses one carries it along.
 for (const file of CARRIERS) await build({ ...common, entryPoints: [join(root, `${file}.ts`)], outfile: join(dist, `${file}.js`) });
 
+// Who bundles the modules gets the templates as short as they are in the one file.
+for (const file of readdirSync(join(dist, 'components'), { recursive: true, withFileTypes: true })) {
+  if (!file.name.endsWith('.js')) continue;
+  const path = join(file.parentPath, file.name);
+  writeFileSync(path, await shortenTemplates(readFileSync(path, 'utf8'), path));
+}
+
 // The worker of the blur stands where the modules look for it.
 writeFileSync(join(dist, 'components/internal/blur/blur-worker.js'), await bundleWorker({ root, common }));
 
 // One file for a page without a bundler. What few readers ask for (sources, other languages) comes when they do.
-await build({
-  ...common,
-  entryPoints: { 'astigmatism-elements': join(root, 'components/define.ts') },
-  outdir: dist,
-  splitting: true,
-  chunkNames: 'chunks/[name]-[hash]',
-  assetNames: 'chunks/[name]-[hash]',
-  plugins: [workerFile({ root, common }), minifyTemplates({ filter: /[\\/]components[\\/].*\.ts$/ })],
-});
+for (const { path, contents } of await bundleOneFile(root, { name: 'astigmatism-elements', source: "import './components/define.ts';" })) {
+  mkdirSync(dirname(join(dist, path)), { recursive: true });
+  writeFileSync(join(dist, path), contents);
+}
 
 const classic = await buildClassic({
   root,
@@ -64,7 +57,6 @@ const folders = readdirSync(join(dist, 'components'), { withFileTypes: true })
   .filter((entry) => entry.isDirectory() && entry.name !== 'internal')
   .map((entry) => entry.name);
 const entries = [
-  'astigmatism-elements.js',
   ...classic.map((file) => relative('dist', file)),
   'components/index.js',
   'components/define.js',
@@ -74,12 +66,19 @@ const entries = [
   ...CARRIERS.map((file) => `${file}.js`),
 ].filter((name) => existsSync(join(dist, name)));
 
-// An entry's size is what a bundler would have a page load for it alone, Lit and all; what comes on demand stands apart.
 console.log(`${'minified'.padStart(10)} ${'gzip -9'.padStart(10)} ${'on demand'.padStart(10)}`);
-for (const entry of entries) {
-  const { minified, gzipped, later } = await sizes(entry);
-  console.log(`${kilobytes(minified)} ${kilobytes(gzipped)} ${later > 0 ? kilobytes(later) : ''.padStart(10)}  ${relative(root, join(dist, entry))}`);
-}
+const row = ({ minified, gzipped, later }, name) =>
+  console.log(`${kilobytes(minified)} ${kilobytes(gzipped)} ${later > 0 ? kilobytes(later) : ''.padStart(10)}  ${name}`);
+
+// One file for all, for the main job, and for that and one element more.
+const MAIN = ['case', 'cornea', 'vectors', 'summary'];
+const defining = (tags) => ({ name: 'some', source: tags.map((tag) => `import './components/${tag}/define.ts';`).join('') });
+row(sizeOf(await bundleOneFile(root, defining(folders))), 'one file');
+row(sizeOf(await bundleOneFile(root, defining(MAIN))), `one file: ${MAIN.join(', ')}`);
+for (const tag of folders.filter((name) => !MAIN.includes(name))) row(sizeOf(await bundleOneFile(root, defining([...MAIN, tag]))), `one file: the same and ${tag}`);
+
+// An entry's size is what a bundler would have a page load for it alone, Lit and all; what comes on demand stands apart.
+for (const entry of entries) row(await sizes(entry), relative(root, join(dist, entry)));
 
 async function sizes(entry) {
   const { outputFiles, metafile } = await build({ ...common, entryPoints: [join(dist, entry)], splitting: true, outdir: dist, metafile: true, write: false, logLevel: 'error' });

@@ -1,13 +1,12 @@
-import { ContextProvider } from '@lit/context';
 import { LitElement, css, html, isServer } from 'lit';
 import type { PropertyDeclaration, TemplateResult } from 'lit';
-import { property } from 'lit/decorators.js';
 import { DEFAULTS, FIELDS, radiusFromDioptres } from '../../core/numbers.js';
 import type { ArcMethod, BackSurface, CompletePlan, EyePlan, EyeSide, OwnFigures, PlanOutcome, RefusedValue } from '../../core/numbers.js';
-import { caseContext } from '../internal/case-context.js';
+import { answerForCase } from '../internal/case-context.js';
 import { CaseModel, withoutPlan } from '../internal/case-model.js';
 import type { KUnit } from '../internal/case-model.js';
 import { AstigChangeEvent, AstigInputEvent } from '../internal/events.js';
+import { property } from '../internal/property.js';
 import { restyle } from '../internal/restyle.js';
 import { holds } from '../internal/tree.js';
 import { undoByKey } from '../internal/undo-keys.js';
@@ -95,45 +94,45 @@ export class AstigCase extends LitElement {
   /** Readings in dioptres whatever the unit says: the defaults, and what a plan or the user gave. The host's own setting ends that. */
   private exact: Partial<Record<Reading, number>> = { flatK: DEFAULTS.flatK, steepK: DEFAULTS.steepK };
   private stale = true;
-  private early: EyePlan | null = null;
+  #early: EyePlan | null = null;
   private writing = false;
 
   constructor() {
     super();
-    new ContextProvider(this, { context: caseContext, initialValue: this.model });
-    this.addEventListener('keydown', (event) => undoByKey(event, this.current(), 'astig-case'));
-    this.takeEarlyPlan();
+    answerForCase(this, this.model);
+    this.addEventListener('keydown', (event) => undoByKey(event, this.#current(), 'astig-case'));
+    this.#takeEarlyPlan();
   }
 
   /** The whole plan as one object, readings in dioptres; survives JSON. Always the last good one. */
   get plan(): CompletePlan {
-    return this.current().plan;
+    return this.#current().plan;
   }
 
   set plan(plan: EyePlan | null) {
-    this.early = null;
-    this.show({ ...DEFAULTS, ...dropEmpty(plan ?? {}) });
+    this.#early = null;
+    this.#show({ ...DEFAULTS, ...dropEmpty(plan ?? {}) });
     this.stale = true;
   }
 
   /** What follows from the plan; current as soon as a property has been set. */
   get outcome(): PlanOutcome {
-    return this.current().outcome;
+    return this.#current().outcome;
   }
 
   /** What of the newest settings was refused, with field, value and limits; empty when all was accepted. */
   get refusals(): readonly RefusedValue[] {
-    return this.current().refusals;
+    return this.#current().refusals;
   }
 
   /** Takes the user's last change back. Fires no event. */
   undo(): void {
-    this.current().undo();
+    this.#current().undo();
   }
 
   /** Does again what `undo` took back. Fires no event. */
   redo(): void {
-    this.current().redo();
+    this.#current().redo();
   }
 
   /** Goes back to the measured eye with nothing planned. Fires no event. */
@@ -143,7 +142,7 @@ export class AstigCase extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.showEarlyPlan();
+    this.#showEarlyPlan();
   }
 
   adoptedCallback(): void {
@@ -165,18 +164,18 @@ export class AstigCase extends LitElement {
 
   protected override willUpdate(): void {
     // Here and not in `updated`, which no server calls: the views inside are rendered after this.
-    this.current();
+    this.#current();
     // Without a root no event of theirs would reach the case there.
     if (isServer) this.createRenderRoot();
   }
 
   protected override updated(): void {
-    this.model.notify();
+    this.#current().notify();
   }
 
   /** @internal */
   planMoved(type: 'input' | 'change' | null, source: string, from: Element | null): void {
-    this.show(this.model.plan);
+    this.#show(this.model.plan);
     this.requestUpdate();
     if (type === null) return;
     const Kind = type === 'input' ? AstigInputEvent : AstigChangeEvent;
@@ -189,49 +188,49 @@ export class AstigCase extends LitElement {
   unitChosen(unit: KUnit): void {
     const { plan } = this;
     this.kUnit = unit;
-    this.show(plan);
+    this.#show(plan);
   }
 
   /** A plan that was set before the tag was defined hides the accessor; Lit does this for its own properties only. */
-  private takeEarlyPlan(): void {
+  #takeEarlyPlan(): void {
     if (!Object.hasOwn(this, 'plan')) return;
-    this.early = this.plan;
+    this.#early = this.plan;
     delete (this as { plan?: unknown }).plan;
   }
 
   /** After the attributes, which an upgrade sets last: they would mix another eye into it. */
-  private showEarlyPlan(): void {
-    if (this.early) this.plan = this.early;
+  #showEarlyPlan(): void {
+    if (this.#early) this.plan = this.#early;
   }
 
   /** The model, after everything that was set has been taken in. */
-  private current(): CaseModel {
-    this.showEarlyPlan();
+  #current(): CaseModel {
+    this.#showEarlyPlan();
     const { model } = this;
     model.readOnly = this.readOnly;
     if (!this.stale) return model;
     this.stale = false;
     model.kUnit = this.kUnit === 'mm' ? 'mm' : 'D';
-    const { readings, refusals } = readingsInDioptres(this.kUnit, { flatK: this.reading('flatK'), steepK: this.reading('steepK') });
-    const settings = Object.fromEntries(FIELDS.map((field) => [field, this.setting(field)]));
+    const { readings, refusals } = readingsInDioptres(this.kUnit, { flatK: this.#reading('flatK'), steepK: this.#reading('steepK') });
+    const settings = Object.fromEntries(FIELDS.map((field) => [field, this.#setting(field)]));
     model.assign({ ...settings, ...readings }, refusals);
     return model;
   }
 
   /** A framework sets `age="70"` in its templates as a property; a number in a text is read as in an attribute. */
-  private setting(name: Field): unknown {
+  #setting(name: Field): unknown {
     const value: unknown = this[name];
     const isNumber = AstigCase.elementProperties.get(name)?.converter === numberConverter;
     return isNumber && typeof value === 'string' ? numberConverter.fromAttribute!(value) : value;
   }
 
-  private reading(name: Reading): GivenReading {
+  #reading(name: Reading): GivenReading {
     const dioptres = this.exact[name];
-    return dioptres === undefined ? { value: this.setting(name) as number | null, exact: false } : { value: dioptres, exact: true };
+    return dioptres === undefined ? { value: this.#setting(name) as number | null, exact: false } : { value: dioptres, exact: true };
   }
 
   /** Writes a plan into the properties. */
-  private show(plan: CompletePlan): void {
+  #show(plan: CompletePlan): void {
     this.writing = true;
     for (const field of FIELDS) {
       if (field !== 'flatK' && field !== 'steepK') (this as Record<Field, unknown>)[field] = plan[field];

@@ -9,6 +9,7 @@ import { TITLE } from '../internal/layout.js';
 import { RADII } from './cornea.layout.js';
 import type { CorneaLayout } from './cornea.layout.js';
 import { labelText as text } from '../internal/label-text.js';
+import { line } from '../internal/line.js';
 import { LEAST_DRAWN, REMAINING_REACH, arcShapes, bowTie, incisionShape, meridianLine, sectorPair } from './cornea.parts.js';
 import type { Handle } from './cornea.parts.js';
 
@@ -59,10 +60,8 @@ function steepSpread({ spread }: PlanOutcome, layout: CorneaLayout): SVGTemplate
 
 function before({ before: astigmatism }: PlanOutcome, layout: CorneaLayout): SVGTemplateResult | typeof nothing {
   if (astigmatism.magnitude < LEAST_DRAWN) return nothing;
-  const steep = meridianLine(astigmatism.meridian, layout);
-  const flat = meridianLine(astigmatism.meridian + 90, layout);
-  return svg`<line part="flat-before" x1=${px(flat.x1)} y1=${px(flat.y1)} x2=${px(flat.x2)} y2=${px(flat.y2)}></line>
-    <line part="steep-before" class="before" x1=${px(steep.x1)} y1=${px(steep.y1)} x2=${px(steep.x2)} y2=${px(steep.y2)}></line>
+  return svg`${line(meridianLine(astigmatism.meridian + 90, layout), '', 'flat-before')}
+    ${line(meridianLine(astigmatism.meridian, layout), 'before', 'steep-before')}
     <path class="before petals" d=${bowTie(astigmatism, layout)}></path>`;
 }
 
@@ -71,13 +70,12 @@ function surgery(plan: CompletePlan, layout: CorneaLayout): SVGTemplateResult {
   const axis = plan.lensCylinder && plan.lensMeridian !== null ? meridianLine(plan.lensMeridian, layout, RADII.iris * 0.78) : null;
   return svg`${incision && svg`<g part="incision"><path class="tunnel" d=${incision.tunnel}></path><path class="entry" d=${incision.entry}></path></g>`}
     ${arcShapes(plan, layout).map((shape) => svg`<path part="arc" d=${shape}></path>`)}
-    ${axis && svg`<line part="lens-axis" x1=${px(axis.x1)} y1=${px(axis.y1)} x2=${px(axis.x2)} y2=${px(axis.y2)}></line>`}`;
+    ${axis && line(axis, '', 'lens-axis')}`;
 }
 
 function remaining({ after }: PlanOutcome, layout: CorneaLayout): SVGTemplateResult {
   if (after.magnitude < LEAST_DRAWN) return svg`<circle class="remaining-petals" r="3"></circle>`;
-  const steep = meridianLine(after.meridian, layout, REMAINING_REACH);
-  return svg`<line part="steep-after" x1=${px(steep.x1)} y1=${px(steep.y1)} x2=${px(steep.x2)} y2=${px(steep.y2)}></line>
+  return svg`${line(meridianLine(after.meridian, layout, REMAINING_REACH), '', 'steep-after')}
     <path class="remaining-petals" d=${bowTie(after, layout)}></path>`;
 }
 

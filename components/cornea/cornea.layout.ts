@@ -9,7 +9,7 @@ import { textSize } from '../internal/measure.js';
 export const RADII = {
   pupil: 1.9,
   iris: 5.3,
-  limbus: MODEL.eye.limbusDiameter.value / 2,
+  limbus: MODEL.eye.limbusDiameter / 2,
   /** Handle of the incision, on the white of the eye. */
   handle: 6.75,
   ring: 7.5,

@@ -1,8 +1,5 @@
 import { html, nothing, svg } from 'lit';
 import type { PropertyValues, SVGTemplateResult, TemplateResult } from 'lit';
-import { property } from 'lit/decorators.js';
-import { ref, createRef } from 'lit/directives/ref.js';
-import { classMap } from 'lit/directives/class-map.js';
 import type { EyePlan } from '../../core/numbers.js';
 import type { CaseModel } from '../internal/case-model.js';
 import { drawingStyles } from '../internal/drawing-styles.js';
@@ -10,6 +7,7 @@ import { DragController, REACH } from '../internal/drag-controller.js';
 import { direction } from '../internal/geometry.js';
 import type { Point } from '../internal/geometry.js';
 import type { Steppable } from '../internal/key-step.js';
+import { property } from '../internal/property.js';
 import { SliderControls } from '../internal/slider-controls.js';
 import { handleStyles } from '../internal/handle-styles.js';
 import { PictureController } from '../internal/picture/picture-controller.js';
@@ -83,22 +81,21 @@ export class AstigCornea extends AstigView {
   /** Shows a row that copies the drawing as a picture, saves it, or lets it be dragged into a document. */
   @property({ type: Boolean }) pictures = false;
 
-  private readonly size = new SizeController(this);
-  private readonly picture = new PictureController(this, this.language);
-  private readonly drag = new DragController<Handle>(this, this);
-  private readonly sliders = new SliderControls<HandleName>(this, this);
-  private readonly drawing = createRef<SVGSVGElement>();
-  private readonly source = new SourceController(this, this.language);
-  private grip: Grip | null = null;
-  private dragged = false;
-  private known: { key: string; layout: CorneaLayout } | null = null;
+  readonly #size = new SizeController(this);
+  readonly #picture = new PictureController(this, this.language);
+  readonly #drag = new DragController<Handle>(this, this);
+  readonly #sliders = new SliderControls<HandleName>(this, this);
+  readonly #source = new SourceController(this, this.language);
+  #grip: Grip | null = null;
+  #dragged = false;
+  #known: { key: string; layout: CorneaLayout } | null = null;
 
   /**
    * The drawing as an SVG file of its own, without the handles, in the looks that it has now.
    * @throws Error while nothing is drawn, for instance without a case.
    */
   toSVG(): string {
-    return this.picture.file();
+    return this.#picture.file();
   }
 
   /**
@@ -106,7 +103,7 @@ export class AstigCornea extends AstigView {
    * @throws RangeError for a width out of range; Error where nothing is drawn or the page forbids images from `data:`.
    */
   toPNG(size: PictureSize): Promise<Blob> {
-    return this.picture.png(size);
+    return this.#picture.png(size);
   }
 
   // What the pointer and the sliders ask of a drawing (`DragTarget`, `SliderOwner`) is no business of a page's: the published
@@ -114,49 +111,50 @@ export class AstigCornea extends AstigView {
 
   /** @internal */
   surface(): SVGSVGElement | null {
-    return this.drawing.value ?? null;
+    return this.shadowRoot?.querySelector<SVGSVGElement>('.plate > svg') ?? null;
   }
 
   /** @internal */
   pick(point: Point, reach: number): Handle | null {
     // After a touch drag no click follows that would reset this.
-    this.dragged = false;
-    return this.editable ? nearestHandle(this.handles(), point, reach) : null;
+    this.#dragged = false;
+    return this.editable ? nearestHandle(this.#handles(), point, reach) : null;
   }
 
   /** @internal */
   start(handle: Handle, point: Point): void {
     const at = direction(point);
-    this.grip = { offset: at - handle.facing, direction: at, time: performance.now() };
-    this.dragged = false;
-    this.sliders.focusQuietly(handle.name);
+    this.#grip = { offset: at - handle.facing, direction: at, time: performance.now() };
+    this.#dragged = false;
+    this.#sliders.focusQuietly(handle.name);
     this.requestUpdate();
   }
 
   /** @internal */
   move(handle: Handle, point: Point, event: PointerEvent): void {
-    const { model, grip } = this;
+    const { model } = this;
+    const grip = this.#grip;
     if (!model || !grip) return;
     const at = direction(point);
     const time = performance.now();
     const moved = Math.abs(((at - grip.direction + 540) % 360) - 180);
     const slow = moved / Math.max(1, time - grip.time) < SLOW;
-    this.grip = { ...grip, direction: at, time };
-    this.dragged = true;
-    const degrees = at - grip.offset - this.turn;
+    this.#grip = { ...grip, direction: at, time };
+    this.#dragged = true;
+    const degrees = at - grip.offset - this.#turn;
     model.move(dragPatch(handle, degrees, model.plan, { fine: event.altKey, snap: !event.altKey && !slow }), this.sliderSource(handle.name), this);
   }
 
   /** @internal */
   end(handle: Handle): void {
-    this.grip = null;
+    this.#grip = null;
     this.model?.commit(this.sliderSource(handle.name), this);
     this.requestUpdate();
   }
 
   /** @internal */
   cancel(): void {
-    this.grip = null;
+    this.#grip = null;
     this.model?.cancel();
     this.requestUpdate();
   }
@@ -193,12 +191,12 @@ export class AstigCornea extends AstigView {
 
   /** @internal */
   sliderHeld(): boolean {
-    return this.drag.handle !== null;
+    return this.#drag.handle !== null;
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     super.willUpdate(changed);
-    this.sliders.keepFocus(this.movable(), this.surface()?.closest('figure') ?? null);
+    this.#sliders.keepFocus(this.#movable(), this.surface()?.closest('figure') ?? null);
   }
 
   protected override render(): TemplateResult {
@@ -207,79 +205,78 @@ export class AstigCornea extends AstigView {
     if (!model) return html`<p class="quiet">${shared('noCase')}</p>`;
     const say = language.say(corneaWords);
     const { plan, outcome } = model;
-    const layout = this.layout();
-    const viewpoint = this.knownViewpoint;
-    const handles = this.editable ? this.handles() : [];
+    const layout = this.#layout();
+    const viewpoint = this.#knownViewpoint;
+    const handles = this.editable ? this.#handles() : [];
     const { half, halfHeight } = layout;
     return html`<figure class="plate" tabindex="-1" aria-label=${nameOf(plan, viewpoint, language)}>
       <span class="probe"></span>
       <svg
-        ${ref(this.drawing)}
         role="img"
         aria-label=${describe(plan, outcome, viewpoint, language)}
         font-size=${layout.size}
         viewBox="${-half} ${-halfHeight} ${2 * half} ${2 * halfHeight}"
-        @pointerdown=${this.drag.onPointerDown}
-        @click=${this.onClick}
+        @pointerdown=${this.#drag.onPointerDown}
+        @click=${this.#onClick}
       >
-        ${drawCornea(plan, outcome, layout, this.hideSpread)} ${handles.map((handle) => this.handle(handle))}
+        ${drawCornea(plan, outcome, layout, this.hideSpread)} ${handles.map((handle) => this.#handle(handle))}
       </svg>
-      ${this.sliders.render(this.movable())}
+      ${this.#sliders.render(this.#movable())}
       ${corneaKey(plan, outcome, language)}
       <figcaption class="quiet">${say(`${viewpoint}Caption`)} <span class="hint">${handles.length > 0 ? say('hint') : nothing}</span>
-        ${this.hideSpread ? nothing : html`${say('spreadHint')} ${this.source.button({ figure: 'spread' }, shared('source'), shared('sourceOfSpread'))}`}
+        ${this.hideSpread ? nothing : html`${say('spreadHint')} ${this.#source.button({ figure: 'spread' }, shared('source'), shared('sourceOfSpread'))}`}
       </figcaption>
-      ${this.picture.render(this.pictures)}
+      ${this.#picture.render(this.pictures)}
     </figure>
-    ${this.source.render()}`;
+    ${this.#source.render()}`;
   }
 
-  private handle(handle: Handle): SVGTemplateResult {
-    const held = this.drag.handle;
+  #handle(handle: Handle): SVGTemplateResult {
+    const held = this.#drag.handle;
     const isHeld = held?.name === handle.name && held.side === handle.side;
-    return svg`<g class=${classMap({ handle: true, held: isHeld })} part="${handle.name}-handle">${drawHandle(handle, this.layout().scale, this.sliders.focused === handle.name)}</g>`;
+    return svg`<g class=${isHeld ? 'handle held' : 'handle'} part="${handle.name}-handle">${drawHandle(handle, this.#layout().scale, this.#sliders.focused === handle.name)}</g>`;
   }
 
   /** A click on the ring, on the circle of the arcs or on the axis does what dragging does (WCAG 2.5.7). */
-  private onClick(event: MouseEvent): void {
+  #onClick(event: MouseEvent): void {
     const { model } = this;
-    const located = this.editable && !this.dragged && model ? this.drag.locate(event) : null;
-    this.dragged = false;
+    const located = this.editable && !this.#dragged && model ? this.#drag.locate(event) : null;
+    this.#dragged = false;
     if (!located || !model) return;
-    if (nearestHandle(this.handles(), located.point, REACH * located.perPixel)) return;
-    const handle = clickedHandle(located.point, model.plan, this.layout(), this.sliders.active());
+    if (nearestHandle(this.#handles(), located.point, REACH * located.perPixel)) return;
+    const handle = clickedHandle(located.point, model.plan, this.#layout(), this.#sliders.active());
     if (!handle) return;
-    const degrees = direction(located.point) - this.turn;
-    this.sliders.focusQuietly(handle.name);
+    const degrees = direction(located.point) - this.#turn;
+    this.#sliders.focusQuietly(handle.name);
     model.choose(dragPatch(handle, degrees, model.plan, { fine: event.altKey, snap: !event.altKey }), this.sliderSource(handle.name), this);
   }
 
   /** Names of what can be moved now, in the order of the keyboard. */
-  private movable(): HandleName[] {
-    const handles = this.editable ? this.handles() : [];
+  #movable(): HandleName[] {
+    const handles = this.editable ? this.#handles() : [];
     return TAB_ORDER.filter((name) => handles.some((handle) => handle.name === name));
   }
 
-  private handles(): Handle[] {
-    return handlesOf(this.model!.plan, this.layout());
+  #handles(): Handle[] {
+    return handlesOf(this.model!.plan, this.#layout());
   }
 
-  private get knownViewpoint(): Viewpoint {
+  get #knownViewpoint(): Viewpoint {
     return VIEWPOINTS.includes(this.viewpoint) ? this.viewpoint : 'facing';
   }
 
-  private get turn(): number {
-    return viewpointTurn(this.knownViewpoint, this.model!.plan.eye);
+  get #turn(): number {
+    return viewpointTurn(this.#knownViewpoint, this.model!.plan.eye);
   }
 
-  private layout(): CorneaLayout {
-    const { width, font, family } = this.size;
+  #layout(): CorneaLayout {
+    const { width, font, family } = this.#size;
     const { eye } = this.model!.plan;
     const title = this.language.say(sharedWords)(eye);
     const place = this.language.say(placeWords);
     const sides = { temporal: place('temporal'), nasal: place('nasal') };
-    const key = `${width} ${font} ${family} ${this.turn} ${eye} ${title} ${sides.temporal} ${sides.nasal}`;
-    if (this.known?.key !== key) this.known = { key, layout: layoutCornea({ width, font, family, turn: this.turn, eye, title, sides }) };
-    return this.known.layout;
+    const key = `${width} ${font} ${family} ${this.#turn} ${eye} ${title} ${sides.temporal} ${sides.nasal}`;
+    if (this.#known?.key !== key) this.#known = { key, layout: layoutCornea({ width, font, family, turn: this.#turn, eye, title, sides }) };
+    return this.#known.layout;
   }
 }

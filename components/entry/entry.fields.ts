@@ -61,7 +61,7 @@ const IN_MILLIMETRES: Partial<Record<NumberField, FieldSpec>> = {
 };
 
 /** What `typical` adds, as a first guess for a measured back surface. */
-export const TYPICAL_BACK_SURFACE: BackSurface = `${MODEL.backSurface.typical.value}@180`;
+export const TYPICAL_BACK_SURFACE: BackSurface = `${MODEL.backSurface.typical}@180`;
 
 /** Whether an element is the box of a numeric field, which is called by the field's name. */
 export function isNumberField(input: HTMLInputElement): input is HTMLInputElement & { name: NumberField } {

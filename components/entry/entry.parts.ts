@@ -8,6 +8,7 @@ import type { CaseModel } from '../internal/case-model.js';
 import { checkedAs } from '../internal/checked.js';
 import { fieldWords } from '../internal/field.words.js';
 import type { Language } from '../internal/language/language.js';
+import { refusedBox } from '../internal/notices.js';
 import { samePlan } from '../internal/proposal.js';
 import { refusalText, unitText } from '../internal/refusal.js';
 import { asideOf } from './entry.asides.js';
@@ -123,14 +124,8 @@ export function more(name: 'moreIncision' | 'moreArcs', ids: readonly NumberFiel
 }
 
 /** What the page has set and could not be taken. */
-export function refusedBox({ refusals }: CaseModel, language: Language): TemplateResult | typeof nothing {
-  if (refusals.length === 0) return nothing;
-  return html`<div class="refused" part="refused" role="alert">
-    <p>${language.say(entryWords)('refused')}</p>
-    <ul>
-      ${refusals.map((refusal) => html`<li>${refusalText(refusal, language, REFUSALS)}</li>`)}
-    </ul>
-  </div>`;
+export function refusals(model: CaseModel, language: Language): TemplateResult | typeof nothing {
+  return refusedBox(language.say(entryWords)('refused'), model.refusals.map((refusal) => refusalText(refusal, language, REFUSALS)));
 }
 
 /** The offer to mirror, after the eye was switched to `eye`. */

@@ -81,7 +81,7 @@ function newLimitsText(spec: FieldSpec, language: Language): string {
   const { min, max, unit } = spec.limits;
   const span = (): string => say('span', { low: limit(min, language), high: limit(max, language) });
   const limits = min < 0 ? allowed(spec, language) : withUnit(span(), unitText(unit, language), language.numbers);
-  return spec.empty === null ? limits : say(EMPTY[spec.empty], { limits, age: MODEL.arcs.referenceAge.value });
+  return spec.empty === null ? limits : say(EMPTY[spec.empty], { limits, age: MODEL.arcs.referenceAge });
 }
 
 /** What is wrong with a text, in whatever language it is asked for. */

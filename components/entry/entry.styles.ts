@@ -128,19 +128,8 @@ export const entryStyles = css`
     padding: 0.25em 0.75em;
     border-inline-start: 4px dotted var(--_note);
   }
-  .offer p,
-  .refused p {
+  .offer p {
     margin: 0 0 0.5em;
-  }
-  .refused {
-    margin-block-end: 1em;
-    padding: 0.5em 0.75em;
-    border: 2px solid var(--_stop);
-    border-radius: 4px;
-  }
-  .refused ul {
-    margin: 0;
-    padding-inline-start: 1.25em;
   }
   @container (inline-size >= 20em) {
     .fields {

@@ -1,9 +1,10 @@
 import { html, nothing } from 'lit';
 import type { PropertyValues, TemplateResult } from 'lit';
-import { state } from 'lit/decorators.js';
 import type { CompletePlan, EyeSide } from '../../core/numbers.js';
 import { withoutPlan } from '../internal/case-model.js';
 import type { CaseModel, KUnit } from '../internal/case-model.js';
+import { noticeStyles } from '../internal/notices.js';
+import { state } from '../internal/property.js';
 import { propose, samePlan } from '../internal/proposal.js';
 import { controlStyles } from '../internal/control-styles.js';
 import { tokens } from '../internal/tokens.js';
@@ -13,7 +14,7 @@ import { choiceField as planFieldOf, chosenPatch, mirrored } from './entry.choic
 import type { Choice } from './entry.choices.js';
 import { isNumberField, isPlanned, sourceOf } from './entry.fields.js';
 import type { NumberField } from './entry.fields.js';
-import { actionButtons, choiceField, group, more, numberField, offerBox, refusedBox, riskField } from './entry.parts.js';
+import { actionButtons, choiceField, group, more, numberField, offerBox, refusals, riskField } from './entry.parts.js';
 import type { Action, FormState } from './entry.parts.js';
 import { entryStyles } from './entry.styles.js';
 import { Typing } from './entry.typing.js';
@@ -42,7 +43,7 @@ const TAG = 'astig-entry';
  * @fires {AstigChangeEvent} astig-change - when it is committed
  */
 export class AstigEntry extends AstigView {
-  static override styles = [tokens, controlStyles, entryStyles];
+  static override styles = [tokens, controlStyles, noticeStyles, entryStyles];
 
   /** The eye for which mirroring is offered. */
   @state() private offer: EyeSide | null = null;
@@ -91,7 +92,7 @@ export class AstigEntry extends AstigView {
     const shared = language.say(sharedWords);
     if (!model) return html`<p class="quiet">${shared('noCase')}</p>`;
     const form = { model, typing: this.typing, fixed: this.fixed, language };
-    return html`${refusedBox(model, language)}
+    return html`${refusals(model, language)}
       <div
         class="form"
         role="group"

@@ -1,8 +1,8 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import { property } from 'lit/decorators.js';
 import { iconArrayStyles } from '../internal/icon-array.js';
 import { directionOf } from '../internal/language/direction.js';
+import { property } from '../internal/property.js';
 import { SourceController } from '../internal/source-controller.js';
 import { sourceStyles } from '../internal/source-styles.js';
 import { tokens } from '../internal/tokens.js';

@@ -1,7 +1,6 @@
-import { ContextEvent } from '@lit/context';
 import { isServer } from 'lit';
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import { caseContext } from './case-context.js';
+import { askForCase } from './case-context.js';
 import type { CaseModel } from './case-model.js';
 import { undoByKey } from './undo-keys.js';
 
@@ -16,8 +15,8 @@ const CASE_TAG = 'astig-case';
  */
 export class CaseController implements ReactiveController {
   model: CaseModel | null = null;
-  private unsubscribe: (() => void) | null = null;
-  private watcher: MutationObserver | null = null;
+  #unsubscribe: (() => void) | null = null;
+  #watcher: MutationObserver | null = null;
 
   constructor(private readonly host: Host) {
     host.addController(this);
@@ -38,43 +37,41 @@ export class CaseController implements ReactiveController {
 
   hostDisconnected(): void {
     this.model?.abandon(this.host);
-    this.take(null);
-    this.stopWatching();
+    this.#take(null);
+    this.#stopWatching();
   }
 
   /** Looks again, after `for` has changed. */
   find(): void {
     if (this.host.for) {
-      this.findById();
+      this.#findById();
       return;
     }
-    this.stopWatching();
-    let found: CaseModel | null = null;
-    this.host.dispatchEvent(new ContextEvent(caseContext, this.host, (model) => (found = model)));
-    this.take(found);
+    this.#stopWatching();
+    this.#take(askForCase(this.host));
   }
 
-  private findById(): void {
+  #findById(): void {
     const root = this.host.getRootNode() as Document | ShadowRoot;
     const element = root.getElementById?.(this.host.for) as (HTMLElement & { model?: CaseModel }) | null;
-    this.take(element?.model ?? null);
-    if (!this.watcher && !isServer) {
+    this.#take(element?.model ?? null);
+    if (!this.#watcher && !isServer) {
       // The case may come, go or change its id at any time, as lists in host pages do.
-      this.watcher = new MutationObserver(() => this.findById());
-      this.watcher.observe(root, { subtree: true, childList: true, attributes: true, attributeFilter: ['id'] });
+      this.#watcher = new MutationObserver(() => this.#findById());
+      this.#watcher.observe(root, { subtree: true, childList: true, attributes: true, attributeFilter: ['id'] });
     }
   }
 
-  private take(model: CaseModel | null): void {
+  #take(model: CaseModel | null): void {
     if (model === this.model) return;
-    this.unsubscribe?.();
+    this.#unsubscribe?.();
     this.model = model;
-    this.unsubscribe = model?.subscribe(() => this.host.requestUpdate()) ?? null;
+    this.#unsubscribe = model?.subscribe(() => this.host.requestUpdate()) ?? null;
     this.host.requestUpdate();
   }
 
-  private stopWatching(): void {
-    this.watcher?.disconnect();
-    this.watcher = null;
+  #stopWatching(): void {
+    this.#watcher?.disconnect();
+    this.#watcher = null;
   }
 }

@@ -28,35 +28,35 @@ export class CaseModel {
   kUnit: KUnit = 'D';
   readOnly = false;
 
-  private listeners = new Set<() => void>();
+  #listeners = new Set<() => void>();
   /** The plan before the movement that is under way, and the fields that it has touched. */
-  private draft: { before: CompletePlan; touched: Set<keyof CompletePlan>; by: Element | null } | null = null;
-  private past: CompletePlan[] = [];
-  private future: CompletePlan[] = [];
+  #draft: { before: CompletePlan; touched: Set<keyof CompletePlan>; by: Element | null } | null = null;
+  #past: CompletePlan[] = [];
+  #future: CompletePlan[] = [];
 
   constructor(private readonly owner: CaseOwner) {}
 
   /** Whether something is being moved right now. */
   get moving(): boolean {
-    return this.draft !== null;
+    return this.#draft !== null;
   }
 
   get canUndo(): boolean {
-    return this.past.length > 0 && !this.locked;
+    return this.#past.length > 0 && !this.#locked;
   }
 
   get canRedo(): boolean {
-    return this.future.length > 0 && !this.locked;
+    return this.#future.length > 0 && !this.#locked;
   }
 
   /** Calls back after every change; returns what ends that. */
   subscribe(listener: () => void): () => void {
-    this.listeners.add(listener);
-    return () => this.listeners.delete(listener);
+    this.#listeners.add(listener);
+    return () => this.#listeners.delete(listener);
   }
 
   notify(): void {
-    for (const listener of this.listeners) listener();
+    for (const listener of this.#listeners) listener();
   }
 
   /**
@@ -67,51 +67,51 @@ export class CaseModel {
     const { plan, refusals } = propose(DEFAULTS, settings);
     this.refusals = [...refused, ...refusals];
     if (this.refusals.length > 0 || samePlan(plan, this.plan)) return;
-    this.past = [];
-    this.future = [];
-    this.draft = null;
-    this.take(plan);
+    this.#past = [];
+    this.#future = [];
+    this.#draft = null;
+    this.#take(plan);
   }
 
   /** Moves part of the plan on the user's behalf. What cannot be accepted leaves the plan as it is and is returned. */
   move(patch: EyePlan, source: string, from: Element | null): RefusedValue[] {
-    if (this.locked) return [];
+    if (this.#locked) return [];
     const { plan, refusals } = propose(this.plan, patch);
     if (samePlan(plan, this.plan)) return refusals;
-    this.draft ??= { before: this.plan, touched: new Set(), by: from };
-    for (const field of Object.keys(patch) as (keyof CompletePlan)[]) this.draft.touched.add(field);
-    this.take(plan);
+    this.#draft ??= { before: this.plan, touched: new Set(), by: from };
+    for (const field of Object.keys(patch) as (keyof CompletePlan)[]) this.#draft.touched.add(field);
+    this.#take(plan);
     this.owner.planMoved('input', source, from);
     return refusals;
   }
 
   /** Ends a movement. Fires one change when the plan is not what it was. */
   commit(source: string, from: Element | null): void {
-    const { draft } = this;
+    const draft = this.#draft;
     if (!draft) return;
-    this.draft = null;
+    this.#draft = null;
     if (samePlan(draft.before, this.plan)) {
       this.notify();
       return;
     }
-    this.past = [...this.past, draft.before].slice(-MEMORY);
-    this.future = [];
+    this.#past = [...this.#past, draft.before].slice(-MEMORY);
+    this.#future = [];
     this.owner.planMoved('change', source, from);
   }
 
   /** Puts back what the movement has touched, and fires nothing. */
   cancel(): void {
-    const { draft } = this;
+    const draft = this.#draft;
     if (!draft) return;
-    this.draft = null;
+    this.#draft = null;
     const old = Object.fromEntries([...draft.touched].map((field) => [field, draft.before[field]]));
-    this.take(propose(this.plan, old).plan);
+    this.#take(propose(this.plan, old).plan);
     this.owner.planMoved(null, '', null);
   }
 
   /** The same, if it was this view that moved something and now goes away. */
   abandon(view: Element): void {
-    if (this.draft?.by === view) this.cancel();
+    if (this.#draft?.by === view) this.cancel();
   }
 
   /** Replaces parts of the plan in one go, as one step that can be taken back. */
@@ -123,19 +123,19 @@ export class CaseModel {
 
   /** Takes the last change back. `source` is given when the user asked for it, and then the page is told. */
   undo(source: string | null = null): void {
-    this.travel(this.past, this.future, source);
+    this.#travel(this.#past, this.#future, source);
   }
 
   redo(source: string | null = null): void {
-    this.travel(this.future, this.past, source);
+    this.#travel(this.#future, this.#past, source);
   }
 
-  private travel(from: CompletePlan[], to: CompletePlan[], source: string | null): void {
+  #travel(from: CompletePlan[], to: CompletePlan[], source: string | null): void {
     this.cancel();
-    const plan = this.locked ? undefined : from.pop();
+    const plan = this.#locked ? undefined : from.pop();
     if (!plan) return;
     to.push(this.plan);
-    this.take(plan);
+    this.#take(plan);
     this.owner.planMoved(source === null ? null : 'change', source ?? '', null);
   }
 
@@ -144,11 +144,11 @@ export class CaseModel {
   }
 
   /** While the host's settings are refused, the picture is of an older plan: nobody should work on it. */
-  private get locked(): boolean {
+  get #locked(): boolean {
     return this.readOnly || this.refusals.length > 0;
   }
 
-  private take(plan: CompletePlan): void {
+  #take(plan: CompletePlan): void {
     this.plan = Object.freeze(plan);
     this.outcome = evaluatePlan(plan);
   }

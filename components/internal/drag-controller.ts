@@ -22,7 +22,7 @@ export const REACH = 22;
  * through the drawing's own screen matrix.
  */
 export class DragController<Handle> implements ReactiveController {
-  private active: { handle: Handle; pointer: number; listeners: AbortController } | null = null;
+  #active: { handle: Handle; pointer: number; listeners: AbortController } | null = null;
 
   constructor(
     host: ReactiveControllerHost,
@@ -33,11 +33,11 @@ export class DragController<Handle> implements ReactiveController {
 
   /** The handle that is being dragged. */
   get handle(): Handle | null {
-    return this.active?.handle ?? null;
+    return this.#active?.handle ?? null;
   }
 
   hostDisconnected(): void {
-    this.abandon();
+    this.#abandon();
   }
 
   /** User units at a client position, and how many of them make one CSS px on the screen. */
@@ -51,7 +51,7 @@ export class DragController<Handle> implements ReactiveController {
   }
 
   readonly onPointerDown = (event: PointerEvent): void => {
-    if (this.active || event.button !== 0 || !event.isPrimary) return;
+    if (this.#active || event.button !== 0 || !event.isPrimary) return;
     const located = this.locate(event);
     const handle = located && this.target.pick(located.point, REACH * located.perPixel);
     if (!located || handle === null) return;
@@ -60,57 +60,57 @@ export class DragController<Handle> implements ReactiveController {
     const surface = this.target.surface()!;
     const listeners = new AbortController();
     const { signal } = listeners;
-    this.active = { handle, pointer: event.pointerId, listeners };
-    surface.addEventListener('pointermove', this.onPointerMove, { signal });
-    surface.addEventListener('pointerup', this.onPointerUp, { signal });
-    surface.addEventListener('pointercancel', this.onPointerLost, { signal });
-    surface.addEventListener('lostpointercapture', this.onPointerLost, { signal });
-    surface.ownerDocument.addEventListener('keydown', this.onKeydown, { signal, capture: true });
+    this.#active = { handle, pointer: event.pointerId, listeners };
+    surface.addEventListener('pointermove', this.#onPointerMove, { signal });
+    surface.addEventListener('pointerup', this.#onPointerUp, { signal });
+    surface.addEventListener('pointercancel', this.#onPointerLost, { signal });
+    surface.addEventListener('lostpointercapture', this.#onPointerLost, { signal });
+    surface.ownerDocument.addEventListener('keydown', this.#onKeydown, { signal, capture: true });
     surface.setPointerCapture(event.pointerId);
     this.target.start(handle, located.point);
   };
 
-  private readonly onPointerMove = (event: PointerEvent): void => {
-    if (!this.mine(event)) return;
+  readonly #onPointerMove = (event: PointerEvent): void => {
+    if (!this.#mine(event)) return;
     // A page that is turned by swiping, such as a slide deck, shall not take this for a swipe.
     event.stopPropagation();
     const located = this.locate(event);
-    if (located) this.target.move(this.active!.handle, located.point, event);
+    if (located) this.target.move(this.#active!.handle, located.point, event);
   };
 
-  private readonly onPointerUp = (event: PointerEvent): void => {
-    if (!this.mine(event)) return;
-    const { handle } = this.active!;
-    this.release();
+  readonly #onPointerUp = (event: PointerEvent): void => {
+    if (!this.#mine(event)) return;
+    const { handle } = this.#active!;
+    this.#release();
     this.target.end(handle);
   };
 
-  private readonly onPointerLost = (event: PointerEvent): void => {
-    if (this.mine(event)) this.abandon();
+  readonly #onPointerLost = (event: PointerEvent): void => {
+    if (this.#mine(event)) this.#abandon();
   };
 
-  private readonly onKeydown = (event: KeyboardEvent): void => {
+  readonly #onKeydown = (event: KeyboardEvent): void => {
     if (event.key !== 'Escape') return;
     // A dialog around the drawing should not close because a drag was given up.
     event.preventDefault();
     event.stopPropagation();
-    this.abandon();
+    this.#abandon();
   };
 
-  private mine(event: PointerEvent): boolean {
-    return this.active?.pointer === event.pointerId;
+  #mine(event: PointerEvent): boolean {
+    return this.#active?.pointer === event.pointerId;
   }
 
-  private abandon(): void {
-    if (!this.active) return;
-    const { handle } = this.active;
-    this.release();
+  #abandon(): void {
+    if (!this.#active) return;
+    const { handle } = this.#active;
+    this.#release();
     this.target.cancel(handle);
   }
 
-  private release(): void {
-    const { listeners, pointer } = this.active!;
-    this.active = null;
+  #release(): void {
+    const { listeners, pointer } = this.#active!;
+    this.#active = null;
     listeners.abort();
     const surface = this.target.surface();
     if (surface?.hasPointerCapture(pointer)) surface.releasePointerCapture(pointer);

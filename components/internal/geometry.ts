@@ -1,5 +1,3 @@
-import { path } from 'd3-path';
-
 /** A point of a drawing: CSS px from the centre, y downwards. */
 export interface Point {
   x: number;
@@ -33,33 +31,30 @@ export function alongAcross(degrees: number, along: number, across: number): Poi
   return { x: forward.x + sideways.x, y: forward.y + sideways.y };
 }
 
+/** A point as it stands in a path. */
+export function at({ x, y }: Point): string {
+  return `${px(x)},${px(y)}`;
+}
+
 /** Path through the points, as straight lines. */
 export function polyline(points: readonly Point[], closed = false): string {
-  const line = path();
-  points.forEach(({ x, y }, index) => (index === 0 ? line.moveTo(x, y) : line.lineTo(x, y)));
-  if (closed) line.closePath();
-  return line.toString();
+  return points.length > 0 ? `M${points.map(at).join('L')}${closed ? 'Z' : ''}` : '';
 }
 
 /** Part of a circle around the centre, counter-clockwise from one direction to another. */
 export function arcPath(radius: number, from: number, to: number): string {
-  const line = path();
-  const start = polar(from, radius);
-  line.moveTo(start.x, start.y);
-  line.arc(0, 0, radius, -from * RADIANS, -to * RADIANS, true);
-  return line.toString();
+  return `M${arcOf(radius, from, to)}`;
+}
+
+/** The same as a piece of a path that goes to its beginning. */
+export function arcOf(radius: number, from: number, to: number): string {
+  const large = to - from >= 180 ? 1 : 0;
+  return `${at(polar(from, radius))}A${px(radius)},${px(radius)},0,${large},0,${at(polar(to, radius))}`;
 }
 
 /** Short strokes across a circle, one for each direction. */
 export function ticks(directions: readonly number[], inner: number, outer: number): string {
-  const line = path();
-  for (const degrees of directions) {
-    const from = polar(degrees, inner);
-    const to = polar(degrees, outer);
-    line.moveTo(from.x, from.y);
-    line.lineTo(to.x, to.y);
-  }
-  return line.toString();
+  return directions.map((degrees) => polyline([polar(degrees, inner), polar(degrees, outer)])).join('');
 }
 
 /** Centre of a box that touches a circle from outside, in the given direction. */

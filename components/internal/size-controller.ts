@@ -18,8 +18,8 @@ export class SizeController implements ReactiveController {
   width = ASSUMED.width;
   font = ASSUMED.font;
   family = ASSUMED.family;
-  private observer: ResizeObserver | null = null;
-  private watched: Element | null = null;
+  #observer: ResizeObserver | null = null;
+  #watched: Element | null = null;
 
   constructor(private readonly host: ReactiveControllerHost & HTMLElement) {
     host.addController(this);
@@ -27,14 +27,14 @@ export class SizeController implements ReactiveController {
 
   hostUpdated(): void {
     const plate = this.host.shadowRoot?.querySelector('.plate') ?? null;
-    if (plate === this.watched) return;
+    if (plate === this.#watched) return;
     this.hostDisconnected();
     if (!plate) return;
-    this.watched = plate;
-    this.observer = new ResizeObserver(() => this.measure());
+    this.#watched = plate;
+    this.#observer = new ResizeObserver(() => this.#measure());
     const probe = plate.querySelector('.probe');
     // The observer reports at once, after layout and before the next paint: nobody sees the assumed size.
-    if (probe) this.observer.observe(probe);
+    if (probe) this.#observer.observe(probe);
   }
 
   hostConnected(): void {
@@ -42,13 +42,13 @@ export class SizeController implements ReactiveController {
   }
 
   hostDisconnected(): void {
-    this.observer?.disconnect();
-    this.observer = null;
-    this.watched = null;
+    this.#observer?.disconnect();
+    this.#observer = null;
+    this.#watched = null;
   }
 
-  private measure(): void {
-    const drawing = this.watched?.querySelector('svg');
+  #measure(): void {
+    const drawing = this.#watched?.querySelector('svg');
     if (!drawing) return;
     const width = drawing.clientWidth;
     // A hidden drawing keeps the size that it had.

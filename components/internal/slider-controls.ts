@@ -30,7 +30,7 @@ export class SliderControls<Name extends string> implements ReactiveController {
   /** The control that has the keyboard's visible focus, for the drawing to show. */
   focused: Name | null = null;
   /** Whether the focus is being set by the pointer: browsers take that for a keyboard's at times. */
-  private quietly = false;
+  #quietly = false;
 
   constructor(
     private readonly host: ReactiveControllerHost & HTMLElement,
@@ -44,14 +44,14 @@ export class SliderControls<Name extends string> implements ReactiveController {
   }
 
   render(names: readonly Name[]): TemplateResult {
-    return html`<div class="visually-hidden" @focusin=${this.onFocus} @focusout=${this.onBlur}>${names.map((name) => this.slider(name))}</div>`;
+    return html`<div class="visually-hidden" @focusin=${this.#onFocus} @focusout=${this.#onBlur}>${names.map((name) => this.#slider(name))}</div>`;
   }
 
   /** Gives a control the focus without a ring: the pointer shows well enough where it is. */
   focusQuietly(name: Name): void {
-    this.quietly = true;
+    this.#quietly = true;
     this.host.shadowRoot?.querySelector<HTMLElement>(`input.${name}`)?.focus({ preventScroll: true });
-    this.quietly = false;
+    this.#quietly = false;
   }
 
   /** The control that has the focus, seen or not. */
@@ -68,7 +68,7 @@ export class SliderControls<Name extends string> implements ReactiveController {
     next?.focus({ preventScroll: true });
   }
 
-  private slider(name: Name): TemplateResult {
+  #slider(name: Name): TemplateResult {
     const { owner } = this;
     const { value, min, max } = owner.sliderRange(name);
     return html`<input
@@ -80,15 +80,15 @@ export class SliderControls<Name extends string> implements ReactiveController {
       max=${max}
       step="any"
       .value=${String(value)}
-      @keydown=${(event: KeyboardEvent) => this.onKeydown(event, name)}
-      @keyup=${() => this.commit(name)}
-      @blur=${() => this.commit(name)}
-      @input=${(event: Event) => this.onInput(event, name)}
-      @change=${() => this.commit(name)}
+      @keydown=${(event: KeyboardEvent) => this.#onKeydown(event, name)}
+      @keyup=${() => this.#commit(name)}
+      @blur=${() => this.#commit(name)}
+      @input=${(event: Event) => this.#onInput(event, name)}
+      @change=${() => this.#commit(name)}
     />`;
   }
 
-  private onKeydown(event: KeyboardEvent, name: Name): void {
+  #onKeydown(event: KeyboardEvent, name: Name): void {
     const model = this.owner.sliderModel();
     if (!model) return;
     if (event.key === 'Escape' && model.moving) {
@@ -100,7 +100,7 @@ export class SliderControls<Name extends string> implements ReactiveController {
         if (movesNativeSlider(event.key)) event.preventDefault();
         return;
       }
-      this.show(name);
+      this.#show(name);
       model.move(this.owner.sliderPatch(name, value), this.owner.sliderSource(name), this.host);
     }
     // Neither the native slider nor a slide deck around it shall act on the same key.
@@ -109,24 +109,24 @@ export class SliderControls<Name extends string> implements ReactiveController {
   }
 
   /** Assistive technology that sets the slider itself. The native event would leak out of the shadow root. */
-  private onInput(event: Event, name: Name): void {
+  #onInput(event: Event, name: Name): void {
     event.stopPropagation();
     const value = Math.round(Number((event.target as HTMLInputElement).value));
     this.owner.sliderModel()?.move(this.owner.sliderPatch(name, value), this.owner.sliderSource(name), this.host);
   }
 
-  private commit(name: Name): void {
+  #commit(name: Name): void {
     if (!this.owner.sliderHeld()) this.owner.sliderModel()?.commit(this.owner.sliderSource(name), this.host);
   }
 
-  private readonly onFocus = (event: FocusEvent): void => {
+  readonly #onFocus = (event: FocusEvent): void => {
     const target = event.target as HTMLElement;
-    this.show(!this.quietly && target.matches(':focus-visible') ? (target.className as Name) : null);
+    this.#show(!this.#quietly && target.matches(':focus-visible') ? (target.className as Name) : null);
   };
 
-  private readonly onBlur = (): void => this.show(null);
+  readonly #onBlur = (): void => this.#show(null);
 
-  private show(name: Name | null): void {
+  #show(name: Name | null): void {
     if (this.focused === name) return;
     this.focused = name;
     this.host.requestUpdate();

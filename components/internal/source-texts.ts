@@ -1,6 +1,6 @@
+import { CONSTANTS } from '../../core/constants.js';
 import { FIGURES } from '../../core/figures.js';
 import type { Figure, FigureId } from '../../core/figures.js';
-import { MODEL } from '../../core/model.js';
 import type { ModelConstant } from '../../core/model.js';
 import { references } from '../../core/references.js';
 import type { SourceId } from '../../core/references.js';
@@ -21,7 +21,7 @@ export const figureWords: Words<FigureTextId> = {
 
 /** Names of the constants that figures stand on: `arcs.bladeShare`. */
 const names = new Map<ModelConstant<unknown>, string>(
-  Object.entries(MODEL).flatMap(([group, constants]) => Object.entries(constants).map(([name, constant]) => [constant, `${group}.${name}`])),
+  Object.entries(CONSTANTS).flatMap(([group, constants]) => Object.entries(constants).map(([name, constant]) => [constant, `${group}.${name}`])),
 );
 
 /** What is said of each constant that a figure stands on. */

@@ -59,7 +59,8 @@ export const tokens = css`
     position: absolute;
     inline-size: 1px;
     block-size: 1px;
-    margin: -1px;
+    /* Not at the sides: in a text that runs to the left it would stick out of the page. */
+    margin: -1px 0;
     padding: 0;
     overflow: hidden;
     clip-path: inset(50%);

@@ -5,47 +5,47 @@ const DURATION = 220;
 
 /** A number that glides to its new value, and jumps where the reader wants less motion. */
 export class Tween implements ReactiveController {
-  private shown: number | null = null;
-  private path: { from: number; to: number; start: number } | null = null;
-  private frame = 0;
+  #shown: number | null = null;
+  #path: { from: number; to: number; start: number } | null = null;
+  #frame = 0;
 
   constructor(private readonly host: ReactiveControllerHost) {
     host.addController(this);
   }
 
   hostDisconnected(): void {
-    cancelAnimationFrame(this.frame);
-    this.frame = 0;
-    if (this.path) this.shown = this.path.to;
-    this.path = null;
+    cancelAnimationFrame(this.#frame);
+    this.#frame = 0;
+    if (this.#path) this.#shown = this.#path.to;
+    this.#path = null;
   }
 
   /** Where it is going, or is. */
   get goal(): number | null {
-    return this.path?.to ?? this.shown;
+    return this.#path?.to ?? this.#shown;
   }
 
   /** The value to draw now, on the way to `goal`. */
   towards(goal: number): number {
-    if (goal === this.goal) return this.shown ?? goal;
-    if (this.shown === null || still()) {
-      this.shown = goal;
-      this.path = null;
+    if (goal === this.goal) return this.#shown ?? goal;
+    if (this.#shown === null || still()) {
+      this.#shown = goal;
+      this.#path = null;
     } else {
-      this.path = { from: this.shown, to: goal, start: performance.now() };
-      this.frame ||= requestAnimationFrame(this.step);
+      this.#path = { from: this.#shown, to: goal, start: performance.now() };
+      this.#frame ||= requestAnimationFrame(this.#step);
     }
-    return this.shown;
+    return this.#shown;
   }
 
-  private readonly step = (): void => {
-    this.frame = 0;
-    if (!this.path) return;
-    const { from, to, start } = this.path;
+  readonly #step = (): void => {
+    this.#frame = 0;
+    if (!this.#path) return;
+    const { from, to, start } = this.#path;
     const share = Math.min(1, (performance.now() - start) / DURATION);
-    this.shown = from + (to - from) * (1 - (1 - share) ** 3);
-    if (share === 1) this.path = null;
-    else this.frame = requestAnimationFrame(this.step);
+    this.#shown = from + (to - from) * (1 - (1 - share) ** 3);
+    if (share === 1) this.#path = null;
+    else this.#frame = requestAnimationFrame(this.#step);
     this.host.requestUpdate();
   };
 }

@@ -1,10 +1,10 @@
 import { LitElement, isServer } from 'lit';
 import type { PropertyValues } from 'lit';
-import { property } from 'lit/decorators.js';
 import { CaseController } from './case-controller.js';
 import type { CaseModel } from './case-model.js';
 import { LanguageController } from './language/language-controller.js';
 import { keepOwnKeys } from './own-keys.js';
+import { property } from './property.js';
 import { restyle } from './restyle.js';
 import { STAMP, stampOf } from './stamp.js';
 
@@ -39,11 +39,11 @@ export abstract class AstigView extends LitElement {
   /** The language of the reader. */
   protected readonly language = new LanguageController(this);
 
-  private readonly caseController = new CaseController(this);
+  readonly #caseController = new CaseController(this);
 
   /** The case that is shown, if there is one. */
   protected get model(): CaseModel | null {
-    return this.caseController.model;
+    return this.#caseController.model;
   }
 
   /** Whether the user may change the plan here. */
@@ -52,10 +52,10 @@ export abstract class AstigView extends LitElement {
   }
 
   /** Whether a server has drawn this already. */
-  private readonly served = this.shadowRoot !== null;
+  readonly #served = this.shadowRoot !== null;
 
   /** Whether this frame has been drawn already while something is moved. */
-  private drawn = false;
+  #drawn = false;
 
   constructor() {
     super();
@@ -71,18 +71,18 @@ export abstract class AstigView extends LitElement {
    * next paint: each drawing in between would cost a layout that nobody sees. The model and its events do not wait.
    */
   protected override async scheduleUpdate(): Promise<void> {
-    if (this.served && !this.hasUpdated) await (await import('./take-over.js')).takeOver(this, this.caseController, this.language);
+    if (this.#served && !this.hasUpdated) await (await import('./take-over.js')).takeOver(this, this.#caseController, this.language);
     if (this.model?.moving) {
-      if (this.drawn) await new Promise(requestAnimationFrame);
-      this.drawn = true;
-      requestAnimationFrame(() => (this.drawn = false));
+      if (this.#drawn) await new Promise(requestAnimationFrame);
+      this.#drawn = true;
+      requestAnimationFrame(() => (this.#drawn = false));
     }
     await super.scheduleUpdate();
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     // A server connects nothing, so the case is looked for here.
-    if (isServer || (changed.has('for') && this.hasUpdated)) this.caseController.find();
+    if (isServer || (changed.has('for') && this.hasUpdated)) this.#caseController.find();
     if (isServer) this.setAttribute(STAMP, stampOf(this, this.model, this.language.tag));
   }
 }

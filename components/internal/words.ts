@@ -1,4 +1,4 @@
-import type { CautionLevel, EyeSide, StepSource } from '../../core/numbers.js';
+import type { EyeSide, StepSource } from '../../core/numbers.js';
 import type { Words } from './language/language.js';
 
 /** Words that several elements share. */
@@ -41,11 +41,3 @@ export function eyeId(eye: EyeSide): 'rightEye' | 'leftEye' {
 export function stepId(source: StepSource, arcCount: number): StepSource | 'arc' {
   return source === 'arcs' && arcCount === 1 ? 'arc' : source;
 }
-
-// The same in English, for elements that do not follow the language of the page.
-const { en } = sharedWords;
-
-export const EYE_NAME: Record<EyeSide, string> = en;
-export const LEVEL_NAME: Record<CautionLevel, string> = en;
-export const NO_CASE = en.noCase;
-export const ESTIMATE = en.estimate;

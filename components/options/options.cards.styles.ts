@@ -78,12 +78,14 @@ export const cardsStyles = css`
     td[data-label]::before {
       content: attr(data-label);
       display: block;
-      color: var(--_quiet);
-      font-size: 0.875em;
       font-weight: 400;
     }
     td:is(.figure, .surgery)::before {
       display: none;
+    }
+    .phrase,
+    [part='choose'] {
+      white-space: normal;
     }
     .rank {
       grid-area: 1 / 1 / 4 / 2;

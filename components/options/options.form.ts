@@ -1,29 +1,24 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
-import { meridian, site, temporalSite } from '../../core/numbers.js';
+import { DEFAULT_SITES, meridian, site, temporalSite } from '../../core/numbers.js';
 import type { CompletePlan } from '../../core/numbers.js';
 import { checkedAs } from '../internal/checked.js';
 import { controlStyles } from '../internal/control-styles.js';
 import { meridianText, siteText } from '../internal/format.js';
-import type { Language, Values } from '../internal/language/language.js';
+import type { Language } from '../internal/language/language.js';
 import { formStyles } from './options.form.styles.js';
 import { formWords } from './options.form.words.js';
-import type { GivenLimits, LimitName, TextLimit } from './options.limits.js';
+import { NOWHERE, splitSites } from './options.limits.js';
+import type { GivenLimits, LimitName, TakenLimits, TextLimit } from './options.limits.js';
+import { allowedText, limitRefusal, rangeValues } from './options.speech.js';
+import { optionsWords } from './options.words.js';
 
 /** What the form is drawn from. */
 export interface FormState {
   plan: CompletePlan;
+  taken: TakenLimits;
   language: Language;
-  /** What stands over the places of entry. */
-  places: string;
-  /** What is ticked of the places with a name, and what else is listed. */
-  sites: { names: readonly string[]; others: string };
-  allowSites(names: readonly string[], others: string): void;
-  /** Values of the text on what a limit may be. */
-  allowed(name: TextLimit): Values;
-  /** What was refused of a setting; null where nothing was. */
-  refusal(name: LimitName): string | null;
 }
 
 /** Whose limits they are. */
@@ -56,30 +51,29 @@ export class LimitsForm {
   static readonly styles = [controlStyles, formStyles];
 
   /** Texts that are being typed and not yet taken. */
-  private readonly typed = new Map<TextLimit, string>();
-  /** From what it was drawn last. */
-  private drawn: FormState | null = null;
+  readonly #typed = new Map<TextLimit, string>();
 
   constructor(private readonly owner: FormOwner) {}
 
   render(state: FormState): TemplateResult {
     const { owner } = this;
-    const { language, places, sites, refusal } = state;
-    this.drawn = state;
+    const { language } = state;
     const say = language.say(formWords);
     const named = (options: readonly (readonly [string, FormId])[]): Option[] => options.map(([value, id]) => [value, say(id)]);
-    return html`<div class="form" @input=${this.onInput} @change=${this.onChange} @keydown=${this.onKeydown} @focusout=${this.onFocusout}>
-      ${choice('sites', places, switches('checkbox', 'site', sites.names, siteOptions(state)))}
-      ${choice('arcs', say('relaxing'), switches('radio', 'arcs', [arcChoice(owner)], named(ARCS)), refusal('most-arcs'))}
+    return html`<div class="form" @input=${this.#onInput} @change=${this.#onChange} @keydown=${this.#onKeydown} @focusout=${this.#onFocusout}>
+      ${choice('sites', language.say(optionsWords)('sites'), switches('checkbox', 'site', tickedSites(owner.sites), siteOptions(state)))}
+      ${choice('arcs', say('relaxing'), switches('radio', 'arcs', [arcChoice(owner)], named(ARCS)), refusalOf('most-arcs', state))}
       ${choice('lens', say('toric'), switches('radio', 'lens', [owner.noLens ? 'no' : 'yes'], named(LENS)))}
       <div class="fields">
-        ${this.field('sites', sites.others, state)} ${this.field('widths', owner.widths, state)} ${owner.noLens ? nothing : this.field('lenses', owner.lenses, state)}
+        ${this.#field('sites', splitSites(owner.sites).others, state)} ${this.#field('widths', owner.widths, state)}
+        ${owner.noLens ? nothing : this.#field('lenses', owner.lenses, state)}
       </div>
     </div>`;
   }
 
-  private field(name: TextLimit, text: string, { language, allowed, refusal }: FormState): TemplateResult {
-    const refused = refusal(name);
+  #field(name: TextLimit, text: string, state: FormState): TemplateResult {
+    const { language } = state;
+    const refused = refusalOf(name, state);
     const say = language.say(formWords);
     return html`<div class="field">
       <label for=${name}>${say(FIELD[name])}</label>
@@ -91,40 +85,42 @@ export class LimitsForm {
         spellcheck="false"
         aria-describedby="${name}-note"
         aria-invalid=${refused === null ? 'false' : 'true'}
-        .value=${live(this.typed.get(name) ?? text)}
+        .value=${live(this.#typed.get(name) ?? text)}
       />
-      <p id="${name}-note" class=${refused === null ? 'allowed' : 'error'}>${refused ?? say(NOTE[name], allowed(name))}</p>
+      <p id="${name}-note" class=${refused === null ? 'allowed' : 'error'}>
+        ${refused ?? say(NOTE[name], { allowed: allowedText(name, language), ...rangeValues(name, language) })}
+      </p>
     </div>`;
   }
 
-  private readonly onInput = (event: Event): void => {
+  readonly #onInput = (event: Event): void => {
     // A native input event is composed and would reach the host page as if the element had a value.
     event.stopPropagation();
     const input = event.target as HTMLInputElement;
-    if (isText(input)) this.typed.set(input.name, input.value);
+    if (isText(input)) this.#typed.set(input.name, input.value);
   };
 
-  private readonly onChange = (event: Event): void => {
+  readonly #onChange = (event: Event): void => {
     event.stopPropagation();
     const { owner } = this;
     const input = event.target as HTMLInputElement;
-    if (isText(input)) this.take(input);
+    if (isText(input)) this.#take(input);
     else if (input.name === 'arcs') allowArcs(owner, Number(input.value) as 0 | 1 | 2);
     else if (input.name === 'lens') owner.noLens = input.value === 'no';
-    else this.drawn?.allowSites(tickedBeside(input), this.drawn.sites.others);
+    else owner.sites = sitesText(input, splitSites(owner.sites).others);
   };
 
   /** Not every way out of a field makes it fire `change`. */
-  private readonly onFocusout = (event: Event): void => {
+  readonly #onFocusout = (event: Event): void => {
     const input = event.target as HTMLInputElement;
-    if (isText(input)) this.take(input);
+    if (isText(input)) this.#take(input);
   };
 
-  private readonly onKeydown = (event: KeyboardEvent): void => {
+  readonly #onKeydown = (event: KeyboardEvent): void => {
     const input = event.target as HTMLInputElement;
-    if (!isText(input) || !this.typed.has(input.name)) return;
+    if (!isText(input) || !this.#typed.has(input.name)) return;
     if (event.key === 'Escape') {
-      this.typed.delete(input.name);
+      this.#typed.delete(input.name);
       this.owner.requestUpdate();
       event.preventDefault();
       event.stopPropagation();
@@ -135,13 +131,12 @@ export class LimitsForm {
   };
 
   /** A field is left or Enter was pressed: what was typed becomes the limit, or is refused. */
-  private take(input: TextInput): void {
+  #take(input: TextInput): void {
     const { name } = input;
-    const text = this.typed.get(name);
+    const text = this.#typed.get(name);
     if (text === undefined) return;
-    this.typed.delete(name);
-    if (name === 'sites') this.drawn?.allowSites(tickedBeside(input), text);
-    else this.owner[name] = text;
+    this.#typed.delete(name);
+    this.owner[name] = name === 'sites' ? sitesText(input, text) : text;
     this.owner.requestUpdate();
   }
 }
@@ -162,8 +157,17 @@ function arcChoice({ noArcs, mostArcs }: GivenLimits): string {
   return noArcs ? '0' : String(mostArcs ?? 2);
 }
 
-function tickedBeside(input: HTMLElement): string[] {
-  return [...input.closest('.form')!.querySelectorAll<HTMLInputElement>('[name=site]:checked')].map(({ value }) => value);
+/** The places that are ticked; without a word all of them. */
+function tickedSites(text: string): readonly string[] {
+  const { names, others } = splitSites(text);
+  return names.length === 0 && others === '' && !text?.includes(NOWHERE) ? DEFAULT_SITES : names;
+}
+
+/** The places as a text: nothing for the default, and what will be refused when there is none. */
+function sitesText(input: HTMLElement, others: string): string {
+  const ticked = input.closest('.form')!.querySelectorAll<HTMLInputElement>('[name=site]:checked');
+  const text = [...[...ticked].map(({ value }) => value), others.trim()].filter(Boolean).join(' ');
+  return text === DEFAULT_SITES.join(' ') ? '' : text || NOWHERE;
 }
 
 function siteOptions({ plan: { eye, steepMeridian }, language }: FormState): Option[] {
@@ -174,6 +178,12 @@ function siteOptions({ plan: { eye, steepMeridian }, language }: FormState): Opt
     ['superior', say('superior', { site: siteText(90, numbers) })],
     ['steep', say('onSteep', { meridian: meridianText(meridian(steepMeridian), numbers), opposite: siteText(site(steepMeridian + 180), numbers) })],
   ];
+}
+
+/** What was refused of a setting; null where nothing was. */
+function refusalOf(name: LimitName, { taken, language }: FormState): string | null {
+  const refusal = taken.refusals.find(({ field }) => field === name);
+  return refusal ? limitRefusal(refusal, language) : null;
 }
 
 function choice(name: string, label: string, content: unknown, refusal: string | null = null): TemplateResult {

@@ -18,17 +18,15 @@ export type TextLimit = 'widths' | 'lenses' | 'sites';
 /** Attributes that can be refused. */
 export type LimitName = TextLimit | 'most-arcs';
 
-/** How many a list may hold: the search grows with the product of them. */
-export const MOST: Record<TextLimit, number> = { widths: 4, sites: 6, lenses: 12 };
-
-/** Places with a name. */
-const SITE_NAMES = DEFAULT_SITES;
+/** A limit that is a list: its numbers, how many there may be, since the search grows with the product, and what may stand behind one. */
+export const LISTS: Record<TextLimit, { range: Limits; most: number; unit: RegExp }> = {
+  widths: { range: LIMITS.incisionWidth, most: 4, unit: /mm$/i },
+  sites: { range: LIMITS.incisionSite, most: 6, unit: /°$/ },
+  lenses: { range: LIMITS.lensCylinder, most: 12, unit: /(?:d|dpt)$/i },
+};
 
 /** What a form writes when no place at all is ticked: it is refused, since nothing at all stands for the default. */
-const NOWHERE = 'nowhere';
-
-/** What may stand behind a number of a list. */
-const UNIT: Record<TextLimit, RegExp> = { widths: /mm$/i, sites: /°$/, lenses: /(?:d|dpt)$/i };
+export const NOWHERE = 'nowhere';
 
 /** A setting that cannot be taken, and the text of it that is wrong. */
 export interface LimitRefusal {
@@ -71,24 +69,12 @@ export function planLimits({ noArcs, noLens }: GivenLimits, { good }: TakenLimit
   return { ...good, arcs: noArcs ? 0 : good.arcs, lenses: noLens ? [] : good.lenses };
 }
 
-/** The parts of a list: names of places, and the rest. */
-function splitSites(text: string): { names: string[]; others: string } {
+/** The places with a name, and the others as a text. */
+export function splitSites(text: string): { names: string[]; others: string } {
   const parts = partsOf('sites', text);
-  const isName = (part: string): boolean => (SITE_NAMES as readonly string[]).includes(part.toLowerCase());
+  const isName = (part: string): boolean => (DEFAULT_SITES as readonly string[]).includes(part.toLowerCase());
   const others = parts.filter((part) => !isName(part) && part !== NOWHERE);
   return { names: parts.filter(isName).map((part) => part.toLowerCase()), others: others.join(' ') };
-}
-
-/** The places that are ticked, without a word all of them, and the others. */
-export function tickedSites(text: string): { names: readonly string[]; others: string } {
-  const { names, others } = splitSites(text);
-  return { names: partsOf('sites', text).length === 0 ? SITE_NAMES : names, others };
-}
-
-/** The places as a text: nothing for the default, and what will be refused when there is none. */
-export function sitesText(names: readonly string[], others: string): string {
-  const text = [...names, others.trim()].filter(Boolean).join(' ');
-  return text === SITE_NAMES.join(' ') ? '' : text || NOWHERE;
 }
 
 function readSites(text: string): EntrySite[] | undefined | Unfit {
@@ -100,12 +86,12 @@ function readSites(text: string): EntrySite[] | undefined | Unfit {
 }
 
 function readNumbers(name: TextLimit, text: string): number[] | undefined | Unfit {
-  const { min, max } = rangeOf(name);
+  const { range, unit } = LISTS[name];
   const numbers: number[] = [];
   for (const part of partsOf(name, text)) {
-    const bare = part.replace(UNIT[name], '').replace(',', '.');
+    const bare = part.replace(unit, '').replace(',', '.');
     const value = DECIMAL.test(bare) ? Number(bare) : Number.NaN;
-    if (!(value >= min && value <= max)) return new Unfit(part);
+    if (!(value >= range.min && value <= range.max)) return new Unfit(part);
     numbers.push(value);
   }
   return checkedCount(name, text, numbers);
@@ -114,7 +100,7 @@ function readNumbers(name: TextLimit, text: string): number[] | undefined | Unfi
 /** Each value once; none at all leaves the default. */
 function checkedCount<Value>(name: TextLimit, text: string, values: Value[]): Value[] | undefined | Unfit {
   const unique = [...new Set(values)];
-  if (unique.length > MOST[name]) return new Unfit(text);
+  if (unique.length > LISTS[name].most) return new Unfit(text);
   return unique.length > 0 ? unique : undefined;
 }
 
@@ -127,9 +113,5 @@ function readMost(value: unknown): 0 | 1 | 2 | undefined | Unfit {
 function partsOf(name: TextLimit, text: unknown): string[] {
   const separator = name === 'sites' ? /[\s;,]+/ : /,?(?:\s|;)+|,$/;
   const parts = String(text ?? '').normalize('NFKC').split(separator);
-  return parts.filter((part) => part !== '' && part.replace(UNIT[name], '') !== '');
-}
-
-export function rangeOf(name: TextLimit): Limits {
-  return { widths: LIMITS.incisionWidth, sites: LIMITS.incisionSite, lenses: LIMITS.lensCylinder }[name];
+  return parts.filter((part) => part !== '' && part.replace(LISTS[name].unit, '') !== '');
 }

@@ -1,11 +1,12 @@
 import type { CompletePlan, EyePlan } from '../../core/numbers.js';
 
-/** What choosing a suggestion changes: what is planned, and nothing of what was measured. */
+/** What a suggestion plans. All other fields are what was measured, or hold for every plan. */
+export const PLANNED = ['incisionSite', 'incisionWidth', 'arcSite', 'arcLength', 'arcCount', 'lensCylinder', 'lensMeridian'] as const satisfies readonly (keyof CompletePlan)[];
+
+/** What choosing a suggestion changes. Without arcs their length says nothing, and the one in the plan may be wanted again. */
 export function patchOf(plan: CompletePlan): EyePlan {
-  const { incisionSite, incisionWidth, incisionFlattening, arcCount, arcSite, arcLength, lensCylinder, lensMeridian } = plan;
-  const patch: EyePlan = { incisionSite, incisionWidth, incisionFlattening, arcCount, arcSite, lensCylinder, lensMeridian };
-  // Without arcs their length says nothing, and the one in the plan may be wanted again.
-  return arcCount === 0 ? patch : { ...patch, arcLength };
+  const fields = PLANNED.filter((field) => plan.arcCount > 0 || field !== 'arcLength');
+  return Object.fromEntries(fields.map((field) => [field, plan[field]]));
 }
 
 /** Whether two plans for the same eye do the same to it. */

@@ -1,12 +1,10 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { FIELDS, cautionsAgainstArcs, suggestPlans } from '../../core/numbers.js';
 import type { Caution, CompletePlan, PlanLimits, SuggestedPlan } from '../../core/numbers.js';
+import { PLANNED } from './options.plan.js';
 
-/** What is searched for, so that what of it is in the plan makes no difference. */
-const PLANNED: readonly (keyof CompletePlan)[] = ['incisionSite', 'incisionWidth', 'arcSite', 'arcLength', 'arcCount', 'lensCylinder', 'lensMeridian'];
-
-/** The fields on which the suggestions rest: all others, also those that are yet to come. */
-const SEARCHED = FIELDS.filter((field) => !PLANNED.includes(field));
+/** The fields on which the suggestions rest: all but what is searched for, also those that are yet to come. */
+const SEARCHED = FIELDS.filter((field) => !(PLANNED as readonly string[]).includes(field));
 
 /** Longest wait for an idle moment, ms. */
 const LONGEST_WAIT = 250;
@@ -32,57 +30,57 @@ export class PlanSearch implements ReactiveController {
   /** The last list that was found; null before the first. */
   found: Found | null = null;
 
-  private answered = '';
-  private question: Question | null = null;
-  private callOff: (() => void) | null = null;
-  private waiters: (() => void)[] = [];
+  #answered = '';
+  #question: Question | null = null;
+  #callOff: (() => void) | null = null;
+  #waiters: (() => void)[] = [];
 
   constructor(private readonly host: ReactiveControllerHost) {
     host.addController(this);
   }
 
   hostDisconnected(): void {
-    this.rest();
+    this.#rest();
   }
 
   /** Whether the list is not, or not yet, that of the eye and the limits asked for last. */
   get stale(): boolean {
-    return this.question !== null && this.question.key !== this.answered;
+    return this.#question !== null && this.#question.key !== this.#answered;
   }
 
   /** Resolves when the search that waits for an idle moment is over or called off; null when none waits. */
   get waiting(): Promise<void> | null {
-    return this.callOff && new Promise((resolve) => this.waiters.push(resolve));
+    return this.#callOff && new Promise((resolve) => this.#waiters.push(resolve));
   }
 
   /** Drops the list, for what comes is about another eye. */
   forget(): void {
-    this.rest();
+    this.#rest();
     this.found = null;
-    this.answered = '';
+    this.#answered = '';
   }
 
   /** Sees to it that there will be a list for this eye and these limits. */
   ask(plan: CompletePlan, limits: PlanLimits, moving: boolean): void {
-    this.question = { key: keyOf(plan, limits), plan, limits };
-    if (!this.stale || moving) this.rest();
-    else if (!this.found) this.search();
-    else this.callOff ??= whenIdle(() => this.search());
+    this.#question = { key: keyOf(plan, limits), plan, limits };
+    if (!this.stale || moving) this.#rest();
+    else if (!this.found) this.#search();
+    else this.#callOff ??= whenIdle(() => this.#search());
   }
 
-  private search(): void {
-    const { key, plan, limits } = this.question!;
-    this.answered = key;
+  #search(): void {
+    const { key, plan, limits } = this.#question!;
+    this.#answered = key;
     this.found = { options: suggestPlans(plan, limits), against: limits.arcs === 0 ? [] : cautionsAgainstArcs(plan) };
-    this.rest();
+    this.#rest();
     this.host.requestUpdate();
   }
 
   /** Nothing waits any more. */
-  private rest(): void {
-    this.callOff?.();
-    this.callOff = null;
-    for (const resolve of this.waiters.splice(0)) resolve();
+  #rest(): void {
+    this.#callOff?.();
+    this.#callOff = null;
+    for (const resolve of this.#waiters.splice(0)) resolve();
   }
 }
 

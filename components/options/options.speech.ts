@@ -5,7 +5,7 @@ import { angle, angleNumber, astigmatismText, capital, dioptres, isolated, merid
 import type { Language } from '../internal/language/language.js';
 import { placeWords } from '../internal/place.words.js';
 import { eyeId, sharedWords } from '../internal/words.js';
-import { MOST, rangeOf } from './options.limits.js';
+import { LISTS } from './options.limits.js';
 import type { LimitRefusal, TextLimit } from './options.limits.js';
 import type { Order, SortKey } from './options.order.js';
 import { optionsWords } from './options.words.js';
@@ -127,8 +127,8 @@ export function allowedText(name: LimitRefusal['field'], language: Language): st
 }
 
 export function rangeValues(name: TextLimit, { numbers }: Language): Record<'min' | 'max' | 'most', string> {
-  const { min, max, unit } = rangeOf(name);
-  return { min: angleNumber(min, numbers), max: withUnit(angleNumber(max, numbers), unit, numbers), most: String(MOST[name]) };
+  const { range, most } = LISTS[name];
+  return { min: angleNumber(range.min, numbers), max: withUnit(angleNumber(range.max, numbers), range.unit, numbers), most: String(most) };
 }
 
 const MOST_ARCS = ['offeredNoArcs', 'offeredArc', 'offeredArcs'] as const;

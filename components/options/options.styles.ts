@@ -18,6 +18,10 @@ export const optionsStyles = css`
   }
   .offered {
     margin-inline-start: 0.5em;
+  }
+  .offered,
+  caption,
+  td::before {
     color: var(--_quiet);
     font-size: 0.875em;
   }
@@ -25,40 +29,11 @@ export const optionsStyles = css`
     margin: 0 0 0.75em;
     max-inline-size: 60em;
   }
-  .against {
-    padding-inline-start: 0.75em;
-    border-inline-start: 8px solid var(--_stop);
-  }
-  .own {
-    padding-inline-start: 0.75em;
-    border-inline-start: 4px dotted var(--_note);
-  }
-  .refused {
-    margin: 0 0 1em;
-    padding: 0.5em 0.75em;
-    border: 2px solid var(--_stop);
-    border-radius: 4px;
-  }
-  .refused p {
-    margin: 0;
-  }
-  .refused ul {
-    margin: 0.25em 0 0;
-    padding-inline-start: 1.25em;
-  }
-  .wrap {
-    container-type: inline-size;
-  }
-  table {
-    inline-size: 100%;
-    border-collapse: collapse;
-    font-variant-numeric: tabular-nums;
-  }
+  /* English stays English in a page that runs the other way. */
   caption {
     padding-block: 0.25em;
     text-align: start;
-    color: var(--_quiet);
-    font-size: 0.875em;
+    unicode-bidi: plaintext;
   }
   [aria-busy='true'] caption {
     color: var(--_ink);
@@ -72,16 +47,10 @@ export const optionsStyles = css`
   th,
   td {
     padding: 0.75em 6px;
-    border-block-end: 1px solid var(--_line);
-    text-align: start;
-    vertical-align: top;
-    font-weight: 400;
     overflow-wrap: break-word;
   }
   thead th {
     padding-block: 0;
-    color: var(--_quiet);
-    font-size: 0.875em;
   }
   .plain {
     /* In line with the names in the buttons beside it. */
@@ -89,55 +58,44 @@ export const optionsStyles = css`
   }
   .sort {
     all: unset;
-    box-sizing: border-box;
     display: flex;
     align-items: end;
     gap: 0.375em;
-    min-block-size: 44px;
-    min-inline-size: 44px;
     padding-block-end: 0.1em;
     color: var(--_ink);
     font-weight: 600;
     cursor: pointer;
   }
+  .sort,
+  th .sourced,
+  li .sourced,
+  [part='choose'] {
+    box-sizing: border-box;
+    min-inline-size: 44px;
+    min-block-size: 44px;
+  }
   .sort:hover {
     text-decoration: underline;
   }
-  .mark {
-    inline-size: 0.5em;
-    block-size: 0.75em;
-    margin-block-end: 0.3em;
-    overflow: visible;
-    fill: none;
-    stroke: currentColor;
-    stroke-width: 0.75;
+  /* Which way the figures run down the column; both ways where it can be sorted and is not. Heard by aria-sort. */
+  .sort::after {
+    content: '↕' / '';
   }
-  [aria-sort='ascending'] .up,
-  [aria-sort='descending'] .down {
-    fill: currentColor;
+  [aria-sort='ascending'] .sort::after {
+    content: '↑' / '';
   }
-  [aria-sort='ascending'] .down,
-  [aria-sort='descending'] .up {
-    display: none;
-  }
-  /* English stays English in a page that runs the other way. */
-  caption {
-    unicode-bidi: plaintext;
+  [aria-sort='descending'] .sort::after {
+    content: '↓' / '';
   }
   :is(caption, summary):dir(rtl) {
     text-align: right;
   }
   th .sourced {
-    box-sizing: border-box;
     display: block;
-    min-block-size: 44px;
-    min-inline-size: 44px;
     white-space: nowrap;
   }
   /* Room to hit that does not push the lines of the text apart. */
   li .sourced {
-    box-sizing: border-box;
-    min-inline-size: 44px;
     margin-block: -14px;
     padding: 14px 2px;
     color: var(--_quiet);
@@ -212,19 +170,6 @@ export const optionsStyles = css`
   td li {
     max-inline-size: 24em;
     margin-block-end: 0.5em;
-    padding-inline-start: 0.5em;
-    border-inline-start: 4px solid var(--_role);
-  }
-  .stop {
-    --_role: var(--_stop);
-    border-inline-start-width: 8px;
-  }
-  .think {
-    --_role: var(--_think);
-  }
-  .note {
-    --_role: var(--_note);
-    border-inline-start-style: dotted;
   }
   td summary {
     /* Its text stands in line with the cells beside it. */
@@ -233,9 +178,6 @@ export const optionsStyles = css`
     min-inline-size: 44px;
   }
   [part='choose'] {
-    box-sizing: border-box;
-    min-block-size: max(44px, 2.75em);
-    min-inline-size: 44px;
     margin: 0;
     padding: 0.25em 0.75em;
     border: 1px solid var(--_quiet);
@@ -259,9 +201,11 @@ export const optionsStyles = css`
     outline-offset: 2px;
   }
   @media print {
-    .choose,
-    .mark {
+    .choose {
       display: none;
+    }
+    .sort::after {
+      content: none;
     }
     /* On paper nobody can open them. */
     td details::details-content {

@@ -72,13 +72,10 @@ function sortHead(key: SortKey, { order, source, language }: TableState): Templa
   const say = language.say(optionsWords);
   const [what, figure] = SORTED[key];
   return html`<th role="columnheader" scope="col" class="sortable" aria-sort=${ariaSort(order, key)}>
-    <button type="button" class="sort" data-sort=${key}>${say(key)} ${MARK}</button>
+    <button type="button" class="sort" data-sort=${key}>${say(key)}</button>
     ${source.button({ figure }, say(what, { good: dioptres(GOOD, language.numbers) }))}
   </th>`;
 }
-
-/** Which way the figures run down the column; both ways where it can be sorted and is not. The styles choose by `aria-sort`. */
-const MARK = html`<svg class="mark" viewBox="0 0 8 12" aria-hidden="true"><path class="up" d="M4 0 8 5H0z"></path><path class="down" d="M4 12 0 7h8z"></path></svg>`;
 
 function planRow({ option, rank }: Ranked, { inUse, choosable, source, language }: TableState): TemplateResult {
   const say = language.say(optionsWords);

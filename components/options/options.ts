@@ -1,24 +1,26 @@
 import { adoptStyles, html, nothing } from 'lit';
 import type { PropertyValues, TemplateResult } from 'lit';
-import { property, state } from 'lit/decorators.js';
 import type { CaseModel } from '../internal/case-model.js';
 import type { Say } from '../internal/language/language.js';
+import { noticeStyles } from '../internal/notices.js';
+import { property, state } from '../internal/property.js';
 import { SourceController } from '../internal/source-controller.js';
 import { sourceStyles } from '../internal/source-styles.js';
+import { tableStyles } from '../internal/table-styles.js';
 import { tokens } from '../internal/tokens.js';
 import { AstigView } from '../internal/view.js';
 import { sharedWords } from '../internal/words.js';
 import { cardsStyles } from './options.cards.styles.js';
 import type { LimitsForm } from './options.form.js';
-import { NO_LIMITS, planLimits, sitesText, takeLimits, tickedSites } from './options.limits.js';
+import { NO_LIMITS, planLimits, takeLimits } from './options.limits.js';
 import type { GivenLimits, TakenLimits } from './options.limits.js';
-import { againstBox, presentBox, refusedBox, refusedLimits } from './options.notes.js';
+import { againstBox, presentBox, refusedCase, refusedLimits } from './options.notes.js';
 import { BY_RANK, ordered, pressed } from './options.order.js';
 import type { Order, SortKey } from './options.order.js';
 import { patchOf, sameSurgery } from './options.plan.js';
 import { PlanSearch } from './options.search.js';
 import type { Found } from './options.search.js';
-import { allowedText, captionText, limitRefusal, offeredText, orderText, planText, rangeValues } from './options.speech.js';
+import { captionText, limitRefusal, offeredText, orderText, planText } from './options.speech.js';
 import { optionsStyles } from './options.styles.js';
 import { planTable } from './options.table.js';
 import { optionsWords } from './options.words.js';
@@ -52,7 +54,7 @@ const mostArcsConverter = {
  * @fires {AstigChangeEvent} astig-change - when a plan is chosen
  */
 export class AstigOptions extends AstigView implements GivenLimits {
-  static override styles = [tokens, sourceStyles, optionsStyles, cardsStyles];
+  static override styles = [tokens, sourceStyles, noticeStyles, tableStyles, optionsStyles, cardsStyles];
 
   /** Widths of the blades at hand, mm, separated by spaces: `2.2 2.75`. Without: the width in the plan. */
   @property() widths = '';
@@ -74,31 +76,31 @@ export class AstigOptions extends AstigView implements GivenLimits {
   @state() private spoken = '';
 
   private readonly search = new PlanSearch(this);
-  private readonly source = new SourceController(this, this.language);
-  private taken: TakenLimits = NO_LIMITS;
-  private shown: CaseModel | null = null;
+  readonly #source = new SourceController(this, this.language);
+  #taken: TakenLimits = NO_LIMITS;
+  #shown: CaseModel | null = null;
   /** The list that is known to whoever works in the form. */
-  private heard: Found | null = null;
+  #heard: Found | null = null;
   /** The texts in which that was. */
-  private said: Say<keyof typeof optionsWords.en> | null = null;
+  #said: Say<keyof typeof optionsWords.en> | null = null;
   /** The form, once somebody has come near it, and what waits for it. */
-  private form: LimitsForm | null = null;
-  private coming: Promise<void> | null = null;
+  #form: LimitsForm | null = null;
+  #coming: Promise<void> | null = null;
 
-  private get say(): Say<keyof typeof optionsWords.en> {
+  get #say(): Say<keyof typeof optionsWords.en> {
     return this.language.say(optionsWords);
   }
 
   /** Resolves when the list is that of the eye and the limits as they are; while something is moved, at once. */
   get ready(): Promise<void> {
-    return this.settled();
+    return this.#settled();
   }
 
-  private async settled(): Promise<void> {
+  async #settled(): Promise<void> {
     // What a page has just set on the case arrives here some microtasks later.
     await new Promise((resolve) => setTimeout(resolve));
     await this.updateComplete;
-    await this.coming;
+    await this.#coming;
     while (this.search.waiting) {
       await this.search.waiting;
       await this.updateComplete;
@@ -110,24 +112,24 @@ export class AstigOptions extends AstigView implements GivenLimits {
     super.willUpdate(changed);
     const { model } = this;
     const limited = LIMIT_PROPERTIES.some((name) => changed.has(name));
-    if (limited || !this.hasUpdated) this.taken = takeLimits(this, this.taken);
+    if (limited || !this.hasUpdated) this.#taken = takeLimits(this, this.#taken);
     if (!model) return;
-    if (model !== this.shown) this.search.forget();
-    this.shown = model;
-    this.search.ask(model.plan, planLimits(this, this.taken), model.moving);
+    if (model !== this.#shown) this.search.forget();
+    this.#shown = model;
+    this.search.ask(model.plan, planLimits(this, this.#taken), model.moving);
     // The same in another language is no news.
-    if (this.say !== this.said) this.spoken = '';
-    this.said = this.say;
-    if (this.formOpen) this.hear(limited);
+    if (this.#say !== this.#said) this.spoken = '';
+    this.#said = this.#say;
+    if (this.formOpen) this.#hear(limited);
   }
 
   /** What came of a change in the form is spoken: the form stands far from the list. */
-  private hear(limited: boolean): void {
+  #hear(limited: boolean): void {
     const { found } = this.search;
     const count = found?.options.length ?? 0;
-    if (limited) this.spoken = this.taken.refusals.map((refusal) => limitRefusal(refusal, this.language)).join(' ');
-    else if (found !== this.heard && found) this.spoken = count === 1 ? this.say('countedOne') : this.say('counted', { count });
-    this.heard = found;
+    if (limited) this.spoken = this.#taken.refusals.map((refusal) => limitRefusal(refusal, this.language)).join(' ');
+    else if (found !== this.#heard && found) this.spoken = count === 1 ? this.#say('countedOne') : this.#say('counted', { count });
+    this.#heard = found;
   }
 
   protected override render(): TemplateResult {
@@ -135,89 +137,83 @@ export class AstigOptions extends AstigView implements GivenLimits {
     const shared = language.say(sharedWords);
     if (!model) return html`<p class="quiet">${shared('noCase')}</p>`;
     const { found } = this.search;
-    return html`${refusedBox(model, language)} ${this.editable ? this.limits(model) : nothing}
-      ${this.editable && this.formOpen && this.form ? nothing : refusedLimits(this.taken, language)}
-      <div class="list">${found ? this.list(model, found) : html`<p>${this.say('moving')}</p>`}</div>
+    return html`${refusedCase(model, language)} ${this.editable ? this.#limits(model) : nothing}
+      ${this.editable && this.formOpen && this.#form ? nothing : refusedLimits(this.#taken, language)}
+      <div class="list">${found ? this.#list(model, found) : html`<p>${this.#say('moving')}</p>`}</div>
       <p class="visually-hidden" role="status">${this.spoken}</p>
       <p class="quiet">${shared('estimate')}</p>
-      ${this.source.render()}`;
+      ${this.#source.render()}`;
   }
 
   /** The surgeon's limits, closed to one line that says what they are. */
-  private limits({ plan }: CaseModel): TemplateResult {
-    const { taken, language } = this;
+  #limits({ plan }: CaseModel): TemplateResult {
+    const { language } = this;
+    const taken = this.#taken;
     const offered = offeredText(planLimits(this, taken), plan, language);
-    return html`<details class="limits" part="limits" ?open=${this.formOpen} @toggle=${this.onToggle} @pointerenter=${this.fetchForm} @focusin=${this.fetchForm}>
-      <summary><span class="title">${this.say('offered')}</span> <span class="offered">${offered}</span></summary>
-      ${this.form?.render({
-        plan,
-        language,
-        places: this.say('sites'),
-        sites: tickedSites(this.sites),
-        allowSites: (names, others) => (this.sites = sitesText(names, others)),
-        allowed: (name) => ({ allowed: allowedText(name, language), ...rangeValues(name, language) }),
-        refusal: (name) => taken.refusals.filter(({ field }) => field === name).map((refusal) => limitRefusal(refusal, language))[0] ?? null,
-      })}
+    return html`<details class="limits" part="limits" ?open=${this.formOpen} @toggle=${this.#onToggle} @pointerenter=${this.#fetchForm} @focusin=${this.#fetchForm}>
+      <summary><span class="title">${this.#say('offered')}</span> <span class="offered">${offered}</span></summary>
+      ${this.#form?.render({ plan, taken, language })}
     </details>`;
   }
 
-  private list(model: CaseModel, { options, against }: Found): TemplateResult {
-    const { language, say } = this;
+  #list(model: CaseModel, { options, against }: Found): TemplateResult {
+    const { language } = this;
+    const say = this.#say;
     const { stale } = this.search;
     const used = stale ? -1 : options.findIndex(({ plan }) => sameSurgery(plan, model.plan));
     const inUse = used < 0 ? null : used + 1;
     const caption = stale ? say(model.moving ? 'moving' : 'refreshing') : captionText(options.length, model.plan, this.order, language);
     return html`${againstBox(against, model.plan, language)} ${presentBox(model, stale ? null : inUse, language)}
-      ${options.length === 0 ? html`<p>${say('nothing')}</p>` : html`<div class="wrap" @click=${this.onClick}>${planTable({
+      ${options.length === 0 ? html`<p>${say('nothing')}</p>` : html`<div class="wrap" @click=${this.#onClick}>${planTable({
             rows: ordered(options, this.order),
             order: this.order,
             caption,
             inUse,
             stale,
             choosable: this.editable ? !stale && model.refusals.length === 0 : null,
-            source: this.source,
+            source: this.#source,
             language,
           })}</div>`}`;
   }
 
-  private onClick(event: Event): void {
+  #onClick(event: Event): void {
     const button = (event.target as Element).closest<HTMLButtonElement>('button');
     const { sort, rank } = button?.dataset ?? {};
     if (sort) {
       this.order = pressed(this.order, sort as SortKey);
-      this.spoken = this.say('sorted', { order: orderText(this.order, this.language) });
+      this.spoken = this.#say('sorted', { order: orderText(this.order, this.language) });
     }
-    if (rank && button!.getAttribute('aria-disabled') !== 'true') this.choose(Number(rank));
+    if (rank && button!.getAttribute('aria-disabled') !== 'true') this.#choose(Number(rank));
   }
 
-  private choose(rank: number): void {
+  #choose(rank: number): void {
     const option = this.search.found?.options[rank - 1];
     // A movement of somebody else is not to be ended by this one.
     if (!option || !this.model || this.model.moving) return;
     this.model.choose(patchOf(option.plan), 'astig-options choose', this);
     // What it does to the eye, other elements of the page may say.
-    this.spoken = this.say('chosen', { rank, plan: planText(option.plan, this.language) });
+    this.spoken = this.#say('chosen', { rank, plan: planText(option.plan, this.language) });
   }
 
-  private onToggle(event: Event): void {
+  #onToggle(event: Event): void {
     this.formOpen = (event.currentTarget as HTMLDetailsElement).open;
-    this.heard = this.search.found;
-    if (this.formOpen) this.fetchForm();
+    this.#heard = this.search.found;
+    if (this.formOpen) this.#fetchForm();
   }
 
   /** Most readers never open the form, so it is loaded when somebody comes near. */
-  private fetchForm(): void {
-    this.coming ??= this.loadForm().catch((error) => {
+  #fetchForm(): void {
+    this.#coming ??= this.#loadForm().catch((error) => {
       // Whoever comes next tries again.
-      this.coming = null;
+      this.#coming = null;
       reportError(error);
     });
   }
 
-  private async loadForm(): Promise<void> {
+  async #loadForm(): Promise<void> {
     const { LimitsForm: Form } = await import('./options.form.js');
     adoptStyles(this.renderRoot as ShadowRoot, [...AstigOptions.elementStyles, ...Form.styles]);
-    this.form = new Form(this);
+    this.#form = new Form(this);
     this.requestUpdate();
   }
 }

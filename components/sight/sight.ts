@@ -1,12 +1,12 @@
 import { html, nothing } from 'lit';
 import type { PropertyValues, TemplateResult } from 'lit';
-import { property, state } from 'lit/decorators.js';
 import type { Astigmatism } from '../../core/numbers.js';
 import type { BlurOptions } from '../../core/sight.js';
 import { SIGHT_LIMITS } from '../../core/sight-limits.js';
 import { controlStyles } from '../internal/control-styles.js';
 import { dioptres } from '../internal/format.js';
 import type { PictureSize } from '../internal/picture/raster.js';
+import { property, state } from '../internal/property.js';
 import { SourceController } from '../internal/source-controller.js';
 import { sourceStyles } from '../internal/source-styles.js';
 import { tokens } from '../internal/tokens.js';

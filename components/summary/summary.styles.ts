@@ -46,25 +46,11 @@ export const summaryStyles = css`
     white-space: nowrap;
   }
   .wrap {
-    container-type: inline-size;
     margin-block: 1em 0;
-  }
-  table {
-    border-collapse: collapse;
-    inline-size: 100%;
-    font-variant-numeric: tabular-nums;
   }
   th,
   td {
     padding: 0.35em 0.75em 0.35em 0;
-    text-align: start;
-    vertical-align: top;
-    border-block-end: 1px solid var(--_line);
-    font-weight: 400;
-  }
-  thead th {
-    color: var(--_quiet);
-    font-size: 0.875em;
   }
   @container (max-width: 26em) {
     thead {
@@ -96,38 +82,5 @@ export const summaryStyles = css`
     padding: 0;
     display: grid;
     gap: 0.5em;
-  }
-  .cautions li {
-    border-inline-start: 4px solid var(--_role);
-    padding-inline-start: 0.75em;
-  }
-  .stop {
-    --_role: var(--_stop);
-  }
-  .think {
-    --_role: var(--_think);
-  }
-  .note {
-    --_role: var(--_note);
-  }
-  .stop li,
-  li.stop {
-    border-inline-start-width: 8px;
-  }
-  li.note {
-    border-inline-start-style: dotted;
-  }
-  .refused {
-    border: 2px solid var(--_stop);
-    border-radius: 4px;
-    padding: 0.5em 0.75em;
-    margin: 0 0 1em;
-  }
-  .refused p {
-    margin: 0;
-  }
-  .refused ul {
-    margin: 0.25em 0 0;
-    padding-inline-start: 1.25em;
   }
 `;

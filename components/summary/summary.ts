@@ -1,14 +1,16 @@
 import { html, nothing } from 'lit';
 import type { PropertyValues, TemplateResult } from 'lit';
-import { state } from 'lit/decorators.js';
 import type { Astigmatism, PlanStep } from '../../core/numbers.js';
 import type { SourceId } from '../../core/references.js';
 import { cautionText } from '../internal/caution.js';
 import { astigmatismText } from '../internal/format.js';
 import { iconArray, iconArrayStyles, ofHundred } from '../internal/icon-array.js';
 import type { Say } from '../internal/language/language.js';
+import { noticeStyles, refusedBox } from '../internal/notices.js';
+import { state } from '../internal/property.js';
 import { SourceController } from '../internal/source-controller.js';
 import { sourceStyles } from '../internal/source-styles.js';
+import { tableStyles } from '../internal/table-styles.js';
 import { tokens } from '../internal/tokens.js';
 import { AstigView } from '../internal/view.js';
 import { eyeId, sharedWords } from '../internal/words.js';
@@ -33,89 +35,79 @@ import { summaryWords } from './summary.words.js';
  * @csspart source - what opens then
  */
 export class AstigSummary extends AstigView {
-  static override styles = [tokens, sourceStyles, iconArrayStyles, summaryStyles];
+  static override styles = [tokens, sourceStyles, iconArrayStyles, noticeStyles, tableStyles, summaryStyles];
 
   /** What the live region says; changes when a movement has ended. */
   @state() private spoken = '';
 
-  private readonly source = new SourceController(this, this.language);
+  readonly #source = new SourceController(this, this.language);
 
   /** What was last announced, or was there at the start: that is read as part of the page. Null before. */
-  private heard: string | null = null;
+  #heard: string | null = null;
 
   /** The texts in which that was. */
-  private said: Say<keyof typeof summaryWords.en> | null = null;
+  #said: Say<keyof typeof summaryWords.en> | null = null;
 
-  private get say(): Say<keyof typeof summaryWords.en> {
+  get #say(): Say<keyof typeof summaryWords.en> {
     return this.language.say(summaryWords);
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     super.willUpdate(changed);
     if (!this.model || this.model.moving) return;
-    const { say } = this;
+    const say = this.#say;
     const text = announcement(this.model.outcome, this.language);
     // The same in another language is no news.
-    if (say !== this.said) this.spoken = '';
-    else if (this.heard !== null && text !== this.heard) this.spoken = text;
-    this.said = say;
-    this.heard = text;
+    if (say !== this.#said) this.spoken = '';
+    else if (this.#heard !== null && text !== this.#heard) this.spoken = text;
+    this.#said = say;
+    this.#heard = text;
   }
 
   protected override render(): TemplateResult {
-    const { model, say } = this;
+    const { model } = this;
+    const say = this.#say;
     const shared = this.language.say(sharedWords);
     if (!model) return html`<p class="quiet">${shared('noCase')}</p>`;
-    return html`${this.refused()}
+    return html`${refusedBox(say('refused'), model.refusals.map((refusal) => this.language.refusal(refusal)))}
       <section aria-label=${say('name', { eye: shared(eyeId(model.plan.eye)) })}>
-        ${this.figures()} ${this.chance()} ${this.steps()} ${this.cautions()}
+        ${this.#figures()} ${this.#chance()} ${this.#steps()} ${this.#cautions()}
       </section>
       <p class="visually-hidden" role="status" aria-live="polite">${this.spoken}</p>
       <p class="quiet">${shared('estimate')}</p>
-      ${this.source.render()}`;
+      ${this.#source.render()}`;
   }
 
-  private refused(): TemplateResult | typeof nothing {
-    const { refusals } = this.model!;
-    if (refusals.length === 0) return nothing;
-    return html`<div class="refused" part="refused" role="alert">
-      <p>${this.say('refused')}</p>
-      <ul>
-        ${refusals.map((refusal) => html`<li>${this.language.refusal(refusal)}</li>`)}
-      </ul>
-    </div>`;
-  }
-
-  private figures(): TemplateResult {
-    const { say } = this;
+  #figures(): TemplateResult {
+    const say = this.#say;
     const { plan, outcome } = this.model!;
     const eye = this.language.say(sharedWords)(eyeId(plan.eye));
     return html`<dl class="figures">
-      ${this.figure('before', say('before', { eye }), outcome.before)}
-      ${this.figure('after', say('after'), outcome.after)}
-      ${this.figure('intended', say('intended'), outcome.afterIntended)}
+      ${this.#figure('before', say('before', { eye }), outcome.before)}
+      ${this.#figure('after', say('after'), outcome.after)}
+      ${this.#figure('intended', say('intended'), outcome.afterIntended)}
     </dl>`;
   }
 
-  private figure(id: 'before' | 'after' | 'intended', name: string, value: Astigmatism): TemplateResult {
+  #figure(id: 'before' | 'after' | 'intended', name: string, value: Astigmatism): TemplateResult {
     return html`<div class=${id} part=${id}>
       <dt>${name}</dt>
-      <dd class="large">${this.source.button({ figure: id }, astigmatismText(value, this.language.numbers))}</dd>
+      <dd class="large">${this.#source.button({ figure: id }, astigmatismText(value, this.language.numbers))}</dd>
       <dd>${ruleText(value, this.language)}</dd>
     </div>`;
   }
 
-  private chance(): TemplateResult {
+  #chance(): TemplateResult {
     const { outcome } = this.model!;
     const eyes = ofHundred(outcome.chanceWithin(LIMITS_TOLD[0]));
     return html`<div class="chance" part="chance">
-      <p>${this.source.button({ figure: 'chance' }, chanceSentence(eyes, this.language))} <span class="quiet">${widerChances(outcome, this.language)}</span></p>
+      <p>${this.#source.button({ figure: 'chance' }, chanceSentence(eyes, this.language))} <span class="quiet">${widerChances(outcome, this.language)}</span></p>
       ${iconArray(eyes)}
     </div>`;
   }
 
-  private steps(): TemplateResult {
-    const { say } = this;
+  #steps(): TemplateResult {
+    const say = this.#say;
     const { plan, outcome } = this.model!;
     return html`<div class="wrap">
       <table part="steps">
@@ -130,30 +122,31 @@ export class AstigSummary extends AstigView {
           </tr>
         </thead>
         <tbody>
-          ${outcome.steps.map((step) => this.step(step))}
+          ${outcome.steps.map((step) => this.#step(step))}
           ${planned(plan) ? nothing : html`<tr><td colspan="3">${say('nothingPlanned')}</td></tr>`}
           <tr>
             <th scope="row">${say('meanPower')}</th>
-            <td colspan="2">${this.source.button({ figure: 'meanPower' }, meanShiftText(outcome.meanPowerShift, this.language))}</td>
+            <td colspan="2">${this.#source.button({ figure: 'meanPower' }, meanShiftText(outcome.meanPowerShift, this.language))}</td>
           </tr>
         </tbody>
       </table>
     </div>`;
   }
 
-  private step(step: PlanStep): TemplateResult {
-    const { say } = this;
+  #step(step: PlanStep): TemplateResult {
+    const say = this.#say;
     const { name, expected, intended } = stepRow(step, this.model!.plan.arcCount, this.language);
     const own = step.basis === 'own';
     return html`<tr data-source=${step.source}>
       <th scope="row">${name}${own ? html` <span class="own">${say('own')}</span>` : nothing}</th>
-      <td data-label=${say('expected')}>${this.source.button({ figure: step.source, own }, expected)}</td>
+      <td data-label=${say('expected')}>${this.#source.button({ figure: step.source, own }, expected)}</td>
       <td data-label=${say('reached')}>${intended}</td>
     </tr>`;
   }
 
-  private cautions(): TemplateResult | typeof nothing {
-    const { say, language } = this;
+  #cautions(): TemplateResult | typeof nothing {
+    const { language } = this;
+    const say = this.#say;
     const shared = language.say(sharedWords);
     const { cautions } = this.model!.outcome;
     if (cautions.length === 0) return nothing;
@@ -163,7 +156,7 @@ export class AstigSummary extends AstigView {
         const text = cautionText(caution, language);
         return html`<li class=${level} part="caution" data-id=${id} data-level=${level}>
           <strong>${say('caution', { level: shared(level) })}</strong> ${text}
-          ${this.source.button({ source: source as SourceId }, shared('source'), say('sourceOf', { text }))}
+          ${this.#source.button({ source: source as SourceId }, shared('source'), say('sourceOf', { text }))}
         </li>`;
       })}
     </ul>`;

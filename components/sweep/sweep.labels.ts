@@ -29,6 +29,9 @@ const BESIDE = 6;
 /** How much further from the curve a label is tried each time, over its height. */
 const LEVEL = 0.6;
 
+/** How much more than its height a label keeps to the edge of the plot, over its height: letters of other scripts are taller. */
+const TALLER = 0.12;
+
 /** Least distance of two figures on the vertical axis over the size of their text. */
 const FIGURES_APART = 1.25;
 
@@ -96,11 +99,11 @@ function boxesAlong(layout: SweepLayout, curve: readonly Sample[], end: number):
 
 /** Centres beside the line of a site, then on it: from the curve upwards and downwards, and along the edges of the plot. */
 function candidatesFor(layout: SweepLayout, { site }: Sample, y: number, { width, height }: TextSize): Point[] {
-  const { top, bottom } = layout;
+  const [first, last] = [layout.top + (0.5 + TALLER) * height, layout.bottom - height / 2];
   const x = xOf(layout, site);
   const rows: number[] = [];
-  for (let away = CLEAR + 3 + height / 2; away < bottom - top; away += LEVEL * height) rows.push(y - away, y + away);
-  rows.push(top + height / 2, bottom - height / 2);
-  const within = rows.filter((row) => row >= top + height / 2 && row <= bottom - height / 2);
+  for (let away = CLEAR + 3 + height / 2; away < last - first; away += LEVEL * height) rows.push(y - away, y + away);
+  rows.push(first, last);
+  const within = rows.filter((row) => row >= first && row <= last);
   return within.flatMap((row) => [1, -1, 0].map((shift) => ({ x: x + shift * (width / 2 + BESIDE), y: row })));
 }

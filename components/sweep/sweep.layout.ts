@@ -52,8 +52,8 @@ const ROW = 1.25;
 /** From the plot to the first row below it: clear of the marker when hardly anything remains. CSS px. */
 const BELOW = 12;
 
-/** Above and below the plot: CSS px, and how much of the size of the text. The heading and the flag; three rows. */
-const ABOVE_PLOT = { fixed: EDGE + 2, ofText: TITLE + 0.4 + ROW } as const;
+/** Above and below the plot: CSS px, and how much of the size of the text. The heading and the flag, apart in tall scripts too; three rows. */
+const ABOVE_PLOT = { fixed: EDGE + 2, ofText: TITLE + 0.65 + ROW } as const;
 const BELOW_PLOT = { fixed: BELOW + EDGE, ofText: 3 * ROW } as const;
 
 /** Least height of the plot itself over the size of the text. */

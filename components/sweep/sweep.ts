@@ -1,9 +1,6 @@
 import { html, nothing, svg } from 'lit';
 import type { PropertyValues, SVGTemplateResult, TemplateResult } from 'lit';
-import { property } from 'lit/decorators.js';
-import { classMap } from 'lit/directives/class-map.js';
 import { guard } from 'lit/directives/guard.js';
-import { createRef, ref } from 'lit/directives/ref.js';
 import { site } from '../../core/numbers.js';
 import type { EyePlan } from '../../core/numbers.js';
 import type { CaseModel } from '../internal/case-model.js';
@@ -17,6 +14,7 @@ import { labelText } from '../internal/label-text.js';
 import type { Say } from '../internal/language/language.js';
 import { PictureController } from '../internal/picture/picture-controller.js';
 import type { PictureSize } from '../internal/picture/raster.js';
+import { property } from '../internal/property.js';
 import { SizeController } from '../internal/size-controller.js';
 import { SliderControls } from '../internal/slider-controls.js';
 import { SourceController } from '../internal/source-controller.js';
@@ -78,21 +76,20 @@ export class AstigSweep extends AstigView {
   /** Shows a row that copies the drawing as a picture, saves it, or lets it be dragged into a document. */
   @property({ type: Boolean }) pictures = false;
 
-  private readonly size = new SizeController(this);
-  private readonly picture = new PictureController(this, this.language);
-  private readonly drag = new DragController<Handle>(this, this);
-  private readonly sliders = new SliderControls<Handle>(this, this);
-  private readonly source = new SourceController(this, this.language);
-  private readonly axis = new Tween(this);
-  private readonly drawing = createRef<SVGSVGElement>();
-  private dragged = false;
+  readonly #size = new SizeController(this);
+  readonly #picture = new PictureController(this, this.language);
+  readonly #drag = new DragController<Handle>(this, this);
+  readonly #sliders = new SliderControls<Handle>(this, this);
+  readonly #source = new SourceController(this, this.language);
+  readonly #axis = new Tween(this);
+  #dragged = false;
   /** From the pointer to the line of the marker when it was taken hold of, px. */
-  private offset = 0;
+  #offset = 0;
   /** What is on the screen now. */
-  private frame: Frame | null = null;
-  private readonly memory = new SweepMemory(this.language);
+  #frame: Frame | null = null;
+  readonly #memory = new SweepMemory(this.language);
 
-  private get say(): Say<keyof typeof sweepWords.en> {
+  get #say(): Say<keyof typeof sweepWords.en> {
     return this.language.say(sweepWords);
   }
 
@@ -101,7 +98,7 @@ export class AstigSweep extends AstigView {
    * @throws Error while nothing is drawn, for instance without a case.
    */
   toSVG(): string {
-    return this.picture.file();
+    return this.#picture.file();
   }
 
   /**
@@ -109,7 +106,7 @@ export class AstigSweep extends AstigView {
    * @throws RangeError for a width out of range; Error where nothing is drawn or the page forbids images from `data:`.
    */
   toPNG(size: PictureSize): Promise<Blob> {
-    return this.picture.png(size);
+    return this.#picture.png(size);
   }
 
   // What the pointer and the sliders ask of a drawing (`DragTarget`, `SliderOwner`) is no business of a page's: the published
@@ -117,28 +114,28 @@ export class AstigSweep extends AstigView {
 
   /** @internal */
   surface(): SVGSVGElement | null {
-    return this.drawing.value ?? null;
+    return this.shadowRoot?.querySelector<SVGSVGElement>('.stage svg') ?? null;
   }
 
   /** @internal */
   pick(point: Point, reach: number): Handle | null {
-    const present = this.editable ? this.present() : null;
-    if (!present || !this.frame) return null;
-    const knob = pointOf(this.frame, present);
+    const present = this.editable ? this.#present() : null;
+    if (!present || !this.#frame) return null;
+    const knob = pointOf(this.#frame, present);
     return Math.hypot(knob.x - point.x, knob.y - point.y) <= reach ? 'marker' : null;
   }
 
   /** @internal */
   start(_handle: Handle, { x }: Point): void {
-    this.offset = xOf(this.layout(), this.present()!.site) - x;
-    this.sliders.focusQuietly('marker');
+    this.#offset = xOf(this.#layout(), this.#present()!.site) - x;
+    this.#sliders.focusQuietly('marker');
     this.requestUpdate();
   }
 
   /** @internal */
   move(_handle: Handle, { x }: Point, { altKey }: PointerEvent): void {
-    this.dragged = true;
-    this.model?.move({ incisionSite: siteAt(this.layout(), x + this.offset, altKey) }, SOURCE, this);
+    this.#dragged = true;
+    this.model?.move({ incisionSite: siteAt(this.#layout(), x + this.#offset, altKey) }, SOURCE, this);
   }
 
   /** @internal */
@@ -160,17 +157,17 @@ export class AstigSweep extends AstigView {
 
   /** @internal */
   sliderRange(): Steppable {
-    return { value: this.present()?.site ?? 0, min: 0, max: 359, period: 360 };
+    return { value: this.#present()?.site ?? 0, min: 0, max: 359, period: 360 };
   }
 
   /** @internal */
   sliderLabel(): string {
-    return this.say('control');
+    return this.#say('control');
   }
 
   /** @internal */
   sliderText(): string {
-    return this.say('incisionAt', this.toldPresent()!);
+    return this.#say('incisionAt', this.#toldPresent()!);
   }
 
   /** @internal */
@@ -185,53 +182,54 @@ export class AstigSweep extends AstigView {
 
   /** @internal */
   sliderHeld(): boolean {
-    return this.drag.handle !== null;
+    return this.#drag.handle !== null;
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     super.willUpdate(changed);
-    this.sliders.keepFocus(this.movable(), this.surface()?.closest('figure') ?? null);
+    this.#sliders.keepFocus(this.#movable(), this.surface()?.closest('figure') ?? null);
   }
 
   protected override render(): TemplateResult {
-    const { model, editable, hideSpread, source, language, say } = this;
+    const { model, editable, hideSpread, language } = this;
+    const source = this.#source;
+    const say = this.#say;
     const shared = language.say(sharedWords);
     if (!model) return html`<p class="quiet">${shared('noCase')}</p>`;
     const { plan } = model;
-    const sweep = this.memory.sweep(plan, !hideSpread);
-    const told = this.memory.told(sweep, plan.eye);
-    const present = this.toldPresent();
+    const sweep = this.#memory.sweep(plan, !hideSpread);
+    const told = this.#memory.told(sweep, plan.eye);
+    const present = this.#toldPresent();
     const range = present && bandAt(sweep.band, plan.incisionSite!);
-    const layout = this.layout();
-    this.frame = { layout, end: this.axis.towards(axisTop(sweep, this.axis.goal)) };
+    const layout = this.#layout();
+    this.#frame = { layout, end: this.#axis.towards(axisTop(sweep, this.#axis.goal)) };
     return html`<figure class="plate" tabindex="-1" aria-label=${say('name', { eye: shared(plan.eye) })}>
         <span class="probe"></span>
         <div class="frame">
           <div class="stage">
             <svg
-              ${ref(this.drawing)}
               role="img"
               aria-label=${describeSweep(told, present, range, language)}
               font-size=${px(layout.font.small)}
               viewBox="0 0 ${px(layout.width)} ${px(layout.height)}"
-              @pointerdown=${this.onPointerDown}
-              @click=${this.onClick}
+              @pointerdown=${this.#onPointerDown}
+              @click=${this.#onClick}
             >
-              ${this.plot(this.frame, sweep, told, present)}
+              ${this.#plot(this.#frame, sweep, told, present)}
             </svg>
           </div>
         </div>
-        ${this.sliders.render(this.movable())} ${sweepKey({ told, present, hideSpread, language })}
+        ${this.#sliders.render(this.#movable())} ${sweepKey({ told, present, hideSpread, language })}
         ${sweepCaption({ plan, source, language, editable, hideSpread })}
-        ${editable && !present ? this.planButton(sweep, told) : nothing} ${this.picture.render(this.pictures)}
+        ${editable && !present ? this.#planButton(sweep, told) : nothing} ${this.#picture.render(this.pictures)}
       </figure>
-      ${this.source.render()}`;
+      ${this.#source.render()}`;
   }
 
-  private plot(frame: Frame, sweep: Sweep, told: ToldSweep, toldPresent: ToldSite | null): SVGTemplateResult {
+  #plot(frame: Frame, sweep: Sweep, told: ToldSweep, toldPresent: ToldSite | null): SVGTemplateResult {
     const { layout, end } = frame;
     const { left, right, top, bottom, font } = layout;
-    const present = this.present();
+    const present = this.#present();
     const flag = present && flagLabel(layout, present, toldPresent!, this.language);
     // While the incision is moved, only what belongs to it is drawn anew.
     const still = [layout, end, sweep, told];
@@ -241,56 +239,56 @@ export class AstigSweep extends AstigView {
       ${guard(still, () => drawNames(frame, sweep, told))}
       ${flag ? svg`<g class="flag">${labelText(flag)}</g>` : nothing}
       ${this.editable ? svg`<rect class="field" x=${px(left)} y=${px(top)} width=${px(right - left)} height=${px(bottom - top)}></rect>` : nothing}
-      ${present && this.editable ? this.handle(frame, present) : nothing}`;
+      ${present && this.editable ? this.#handle(frame, present) : nothing}`;
   }
 
-  private handle(frame: Frame, present: Sample): SVGTemplateResult {
-    const held = this.drag.handle !== null;
-    return svg`<g class=${classMap({ handle: true, held })} part="marker-handle">${drawKnob(frame, present, this.sliders.focused === 'marker')}</g>`;
+  #handle(frame: Frame, present: Sample): SVGTemplateResult {
+    const held = this.#drag.handle !== null;
+    return svg`<g class=${held ? 'handle held' : 'handle'} part="marker-handle">${drawKnob(frame, present, this.#sliders.focused === 'marker')}</g>`;
   }
 
-  private planButton(sweep: Sweep, { plan }: ToldSweep): TemplateResult {
+  #planButton(sweep: Sweep, { plan }: ToldSweep): TemplateResult {
     const { site: incisionSite } = sweep.best[0] ?? sweep.temporal;
     const focus = (): void => this.renderRoot.querySelector<HTMLElement>('input.marker')?.focus();
-    return html`<button type="button" class="plan" @click=${() => this.choose(incisionSite, focus)}>${plan}</button>`;
+    return html`<button type="button" class="plan" @click=${() => this.#choose(incisionSite, focus)}>${plan}</button>`;
   }
 
-  private onPointerDown(event: PointerEvent): void {
-    this.dragged = false;
-    this.drag.onPointerDown(event);
+  #onPointerDown(event: PointerEvent): void {
+    this.#dragged = false;
+    this.#drag.onPointerDown(event);
   }
 
   /** A click in the plot does what dragging does, and plans an incision where there is none (WCAG 2.5.7). */
-  private onClick(event: MouseEvent): void {
-    const located = this.editable && !this.dragged ? this.drag.locate(event) : null;
-    this.dragged = false;
-    if (!located || !inPlot(this.layout(), located.point) || this.pick(located.point, REACH * located.perPixel)) return;
-    this.choose(siteAt(this.layout(), located.point.x, event.altKey), () => this.sliders.focusQuietly('marker'));
+  #onClick(event: MouseEvent): void {
+    const located = this.editable && !this.#dragged ? this.#drag.locate(event) : null;
+    this.#dragged = false;
+    if (!located || !inPlot(this.#layout(), located.point) || this.pick(located.point, REACH * located.perPixel)) return;
+    this.#choose(siteAt(this.#layout(), located.point.x, event.altKey), () => this.#sliders.focusQuietly('marker'));
   }
 
   /** Puts the incision somewhere in one go. Where none was planned, its slider comes with the next rendering. */
-  private choose(incisionSite: number, focus: () => void): void {
+  #choose(incisionSite: number, focus: () => void): void {
     this.model?.choose({ incisionSite }, SOURCE, this);
     this.requestUpdate();
     void this.updateComplete.then(focus);
   }
 
-  private movable(): Handle[] {
-    return this.editable && this.present() ? ['marker'] : [];
+  #movable(): Handle[] {
+    return this.editable && this.#present() ? ['marker'] : [];
   }
 
   /** The incision as planned and what is expected to remain with it. */
-  private present(): Sample | null {
+  #present(): Sample | null {
     const { plan, outcome } = this.model!;
     return plan.incisionSite === null ? null : { site: plan.incisionSite, remaining: outcome.after.magnitude };
   }
 
-  private toldPresent(): ToldSite | null {
-    const present = this.present();
+  #toldPresent(): ToldSite | null {
+    const present = this.#present();
     return present && toldSite(present, this.model!.plan.eye, this.language);
   }
 
-  private layout(): SweepLayout {
-    return this.memory.layout(this.size, this.model!.plan.eye);
+  #layout(): SweepLayout {
+    return this.#memory.layout(this.#size, this.model!.plan.eye);
   }
 }

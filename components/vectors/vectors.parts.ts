@@ -1,7 +1,6 @@
-import { ticks } from 'd3-array';
-import { path } from 'd3-path';
 import { fromVector, toVector } from '../../core/numbers.js';
 import type { Astigmatism, Ellipse, PlanOutcome, StepSource, Vector } from '../../core/numbers.js';
+import { polyline } from '../internal/geometry.js';
 import type { Point } from '../internal/geometry.js';
 
 /** What a vector of the diagram stands for. */
@@ -17,8 +16,24 @@ export interface Arrow {
   own: boolean;
 }
 
-/** Radii that the diagram can have, D. Few, so that the scale stays while something is dragged. */
-const RADII = [0.25, 0.5, 0.75, 1, 1.5, 2, 3, 4, 6, 8, 12, 16, 24, 32, 64];
+/** Radii that the diagram can have, D, and how far apart its rings are then. Few, so that the scale stays while something is dragged. */
+const RADII = [
+  [0.25, 0.1],
+  [0.5, 0.2],
+  [0.75, 0.2],
+  [1, 0.5],
+  [1.5, 0.5],
+  [2, 0.5],
+  [3, 1],
+  [4, 1],
+  [6, 2],
+  [8, 2],
+  [12, 5],
+  [16, 5],
+  [24, 10],
+  [32, 10],
+  [64, 20],
+] as const;
 
 /** Room beyond the longest vector. */
 const MARGIN = 1.08;
@@ -57,14 +72,16 @@ export function reachOf({ cx, cy, a }: Ellipse): number {
 /** Radius of the diagram, D: the next one that holds everything, or the present one while that serves. */
 export function diagramRadius(arrows: readonly Arrow[], ellipses: readonly Ellipse[], present: number | null): number {
   const extent = Math.max(0, ...arrows.map(({ to }) => MARGIN * Math.hypot(to.x, to.y)), ...ellipses.map(reachOf));
-  const fitting = RADII.find((radius) => radius >= extent) ?? extent;
+  const fitting = RADII.find(([radius]) => radius >= extent)?.[0] ?? extent;
   if (present === null || fitting >= present) return fitting;
   return extent <= fitting * KEEP ? fitting : present;
 }
 
 /** Magnitudes at which a ring is drawn, D, without the centre. */
 export function ringSteps(radius: number): number[] {
-  return ticks(0, radius, 3).filter((value) => value > 0 && value < radius * 0.995);
+  const [, step] = RADII.find(([known]) => known >= radius) ?? RADII.at(-1)!;
+  const count = Math.ceil(radius / step - 0.01) - 1;
+  return Array.from({ length: count }, (_, index) => (index + 1) * step);
 }
 
 /** A point of the double-angle plane in the drawing: y upwards becomes y downwards. */
@@ -79,10 +96,7 @@ export function arrowShape(from: Point, to: Point): { shaft: { x2: number; y2: n
   const along = { x: (to.x - from.x) / length, y: (to.y - from.y) / length };
   const base = { x: to.x - along.x * HEAD.length * size, y: to.y - along.y * HEAD.length * size };
   const half = HEAD.half * size;
-  const head = path();
-  head.moveTo(to.x, to.y);
-  head.lineTo(base.x - along.y * half, base.y + along.x * half);
-  head.lineTo(base.x + along.y * half, base.y - along.x * half);
-  head.closePath();
-  return { shaft: { x2: base.x, y2: base.y }, head: head.toString() };
+  const left = { x: base.x + along.y * half, y: base.y - along.x * half };
+  const right = { x: base.x - along.y * half, y: base.y + along.x * half };
+  return { shaft: { x2: base.x, y2: base.y }, head: polyline([to, right, left], true) };
 }

@@ -1,7 +1,6 @@
 import { html, nothing, svg } from 'lit';
 import type { SVGTemplateResult, TemplateResult } from 'lit';
 import { guard } from 'lit/directives/guard.js';
-import { property, state } from 'lit/decorators.js';
 import { GOOD, ellipse } from '../../core/numbers.js';
 import type { Ellipse } from '../../core/numbers.js';
 import { decimal, dioptres as dioptresText, withUnit } from '../internal/format.js';
@@ -10,8 +9,10 @@ import { px } from '../internal/geometry.js';
 import type { Point } from '../internal/geometry.js';
 import { labelText } from '../internal/label-text.js';
 import { nearestOn } from '../internal/labels.js';
+import { line } from '../internal/line.js';
 import { PictureController } from '../internal/picture/picture-controller.js';
 import type { PictureSize } from '../internal/picture/raster.js';
+import { property, state } from '../internal/property.js';
 import { SizeController } from '../internal/size-controller.js';
 import { SourceController } from '../internal/source-controller.js';
 import type { Question } from '../internal/source-controller.js';
@@ -58,18 +59,18 @@ export class AstigVectors extends AstigView {
   /** The arrow that is pointed at or has the focus. */
   @state() private named: VectorSource | null = null;
 
-  private readonly size = new SizeController(this);
-  private readonly picture = new PictureController(this, this.language);
-  private readonly radius = new Tween(this);
-  private readonly source = new SourceController(this, this.language);
-  private known: { key: string; layout: VectorsLayout } | null = null;
+  readonly #size = new SizeController(this);
+  readonly #picture = new PictureController(this, this.language);
+  readonly #radius = new Tween(this);
+  readonly #source = new SourceController(this, this.language);
+  #known: { key: string; layout: VectorsLayout } | null = null;
 
   /**
    * The drawing as an SVG file of its own, without the handles, in the looks that it has now.
    * @throws Error while nothing is drawn, for instance without a case.
    */
   toSVG(): string {
-    return this.picture.file();
+    return this.#picture.file();
   }
 
   /**
@@ -77,7 +78,7 @@ export class AstigVectors extends AstigView {
    * @throws RangeError for a width out of range; Error where nothing is drawn or the page forbids images from `data:`.
    */
   toPNG(size: PictureSize): Promise<Blob> {
-    return this.picture.png(size);
+    return this.#picture.png(size);
   }
 
   protected override render(): TemplateResult {
@@ -87,71 +88,68 @@ export class AstigVectors extends AstigView {
     const { plan, outcome } = model;
     const arrows = arrowsOf(outcome).map((arrow) => told(arrow, plan.arcCount, language));
     const ellipses = this.hideSpread ? [] : SHARES.map((share) => ellipse(outcome.spread, share));
-    const layout = this.layout();
+    const layout = this.#layout();
     const { half, halfHeight } = layout;
     return html`<figure class="plate" aria-label=${language.say(vectorsWords)('name')}>
       <span class="probe"></span>
       <svg role="group" font-size=${layout.font.small} aria-label=${describeVectors(arrows, language)} viewBox="${-half} ${-halfHeight} ${2 * half} ${2 * halfHeight}">
-        ${this.diagram(arrows, ellipses, layout)}
+        ${this.#diagram(arrows, ellipses, layout)}
       </svg>
-      ${this.key(arrows)}
-      <figcaption class="quiet readout">${this.caption(arrows)}</figcaption>
-      ${this.hideSpread ? nothing : html`<p class="quiet">${this.spreadCaption()} ${this.source.button({ figure: 'spread' }, shared('source'), shared('sourceOfSpread'))}</p>`}
-      ${this.picture.render(this.pictures)}
+      ${this.#key(arrows)}
+      <figcaption class="quiet readout">${this.#caption(arrows)}</figcaption>
+      ${this.hideSpread ? nothing : html`<p class="quiet">${this.#spreadCaption()} ${this.#source.button({ figure: 'spread' }, shared('source'), shared('sourceOfSpread'))}</p>`}
+      ${this.#picture.render(this.pictures)}
     </figure>
-    ${this.source.render()}`;
+    ${this.#source.render()}`;
   }
 
-  private diagram(arrows: readonly ToldArrow[], ellipses: readonly Ellipse[], layout: VectorsLayout): SVGTemplateResult {
-    const dioptres = this.radius.towards(diagramRadius(arrows, ellipses, this.radius.goal));
+  #diagram(arrows: readonly ToldArrow[], ellipses: readonly Ellipse[], layout: VectorsLayout): SVGTemplateResult {
+    const dioptres = this.#radius.towards(diagramRadius(arrows, ellipses, this.#radius.goal));
     const scale = layout.radius / dioptres;
     const steps = ringSteps(dioptres);
-    const rings = [...steps, dioptres].map((value) => ({ id: `ring ${value}`, text: this.ringText(value), value }));
+    const rings = [...steps, dioptres].map((value) => ({ id: `ring ${value}`, text: this.#ringText(value), value }));
     const names = new Map(arrows.map(({ source, name }) => [source as string, name]));
     const places = placeVectorLabels(layout, arrows, names, scale, rings);
     return svg`${guard([layout, dioptres], () => grid(layout, steps, scale))} ${ellipses.length > 0 ? spreadShapes(ellipses, scale) : nothing}
-      ${arrows.map((arrow) => this.arrow(arrow, scale))}
+      ${arrows.map((arrow) => this.#arrow(arrow, scale))}
       <circle class="origin" r="3"></circle>
       <g class="rings" aria-hidden="true">${rings.map(({ id, text }) => placed(places.get(id), text))}</g>
       <g aria-hidden="true">${arrows.map((arrow) => leader(places.get(arrow.source), arrow, scale))}</g>
       <g aria-hidden="true">${arrows.map(({ source, name }) => placed(places.get(source), name, 'name'))}</g>`;
   }
 
-  private arrow(arrow: ToldArrow, scale: number): SVGTemplateResult {
+  #arrow(arrow: ToldArrow, scale: number): SVGTemplateResult {
     const { source } = arrow;
     const from = toPoint(arrow.from, scale);
     const to = toPoint(arrow.to, scale);
     const { shaft, head } = arrowShape(from, to);
-    const [x1, y1] = [px(from.x), px(from.y)];
+    const whole = { x1: from.x, y1: from.y, x2: to.x, y2: to.y };
     return svg`<g
       class="vector ${source}"
       part=${source === 'residual' ? 'residual' : 'vector'}
       data-source=${source}
       role="button"
       tabindex="0"
-      @click=${() => this.source.ask(question(arrow))}
-      @keydown=${(event: KeyboardEvent) => this.onKeydown(event, arrow)}
+      @click=${() => this.#source.ask(question(arrow))}
+      @keydown=${(event: KeyboardEvent) => this.#onKeydown(event, arrow)}
       aria-label=${arrow.sentence}
       @pointerenter=${() => (this.named = source)}
       @pointerleave=${() => (this.named = null)}
       @focus=${() => (this.named = source)}
       @blur=${() => (this.named = null)}
     >
-      <line class="grab" x1=${x1} y1=${y1} x2=${px(to.x)} y2=${px(to.y)}></line>
-      ${source === 'before' ? svg`<line class="band" x1=${x1} y1=${y1} x2=${px(to.x)} y2=${px(to.y)}></line>` : null}
-      <line class="halo" x1=${x1} y1=${y1} x2=${px(to.x)} y2=${px(to.y)}></line>
-      <line class="shaft" x1=${x1} y1=${y1} x2=${px(shaft.x2)} y2=${px(shaft.y2)}></line>
+      ${line(whole, 'grab')} ${source === 'before' ? line(whole, 'band') : null} ${line(whole, 'halo')} ${line({ ...whole, ...shaft }, 'shaft')}
       <path class="head" d=${head}></path>
     </g>`;
   }
 
-  private onKeydown(event: KeyboardEvent, arrow: Arrow): void {
+  #onKeydown(event: KeyboardEvent, arrow: Arrow): void {
     if (event.key !== 'Enter' && event.key !== ' ') return;
     event.preventDefault();
-    this.source.ask(question(arrow));
+    this.#source.ask(question(arrow));
   }
 
-  private key(arrows: readonly ToldArrow[]): TemplateResult {
+  #key(arrows: readonly ToldArrow[]): TemplateResult {
     return html`<ul class="key" aria-hidden="true">
       ${arrows.map(
         ({ source, figures }) => html`<li>
@@ -162,28 +160,28 @@ export class AstigVectors extends AstigView {
     </ul>`;
   }
 
-  private caption(arrows: readonly ToldArrow[]): string {
+  #caption(arrows: readonly ToldArrow[]): string {
     const arrow = arrows.find(({ source }) => source === this.named);
     return arrow ? arrow.sentence : this.language.say(vectorsWords)('caption');
   }
 
-  private spreadCaption(): string {
+  #spreadCaption(): string {
     return this.language.say(vectorsWords)('spreadCaption', { good: dioptresText(GOOD, this.language.numbers) });
   }
 
   /** The figure of a ring, with as many decimals as say all there is to say. */
-  private ringText(value: number): string {
+  #ringText(value: number): string {
     const digits = String(Number(value.toFixed(2))).split('.')[1]?.length ?? 0;
     return withUnit(decimal(value, digits, this.language.numbers), 'D', this.language.numbers);
   }
 
-  private layout(): VectorsLayout {
-    const { width, font, family } = this.size;
+  #layout(): VectorsLayout {
+    const { width, font, family } = this.#size;
     const shared = this.language.say(sharedWords);
     const corners = [shared('with'), shared('against')] as const;
     const key = `${width} ${font} ${family} ${corners.join(' ')}`;
-    if (this.known?.key !== key) this.known = { key, layout: layoutVectors({ width, font, family, corners }) };
-    return this.known.layout;
+    if (this.#known?.key !== key) this.#known = { key, layout: layoutVectors({ width, font, family, corners }) };
+    return this.#known.layout;
   }
 }
 
@@ -217,8 +215,7 @@ function leader(centre: Point | undefined, arrow: Arrow, scale: number): SVGTemp
   const length = Math.hypot(end.x - centre.x, end.y - centre.y);
   if (length < LEADER.least) return null;
   const start = LEADER.beside / Math.max(Math.abs(end.y - centre.y), LEADER.beside);
-  const [x, y] = [centre.x + (end.x - centre.x) * start, centre.y + (end.y - centre.y) * start];
-  return svg`<line class="leader" x1=${px(x)} y1=${px(y)} x2=${px(end.x)} y2=${px(end.y)}></line>`;
+  return line({ x1: centre.x + (end.x - centre.x) * start, y1: centre.y + (end.y - centre.y) * start, x2: end.x, y2: end.y }, 'leader');
 }
 
 function placed(centre: Point | undefined, text: string, className = ''): SVGTemplateResult | null {

@@ -35,7 +35,7 @@ const config: StorybookConfig = {
     // Decorators and fields follow the tsconfig at the root, which vite finds by itself.
     plugins: [...(vite.plugins ?? []), reloadElements, manifest],
     build: { ...vite.build, target: 'es2022' },
-    resolve: { ...vite.resolve, dedupe: [...(vite.resolve?.dedupe ?? []), 'lit', '@lit/context'] },
+    resolve: { ...vite.resolve, dedupe: [...(vite.resolve?.dedupe ?? []), 'lit'] },
   }),
 };
 

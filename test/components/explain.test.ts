@@ -174,7 +174,7 @@ describe('astig-explain: what a clinic can change', () => {
     for (const [button, source] of [[ask[2]!, 'Villegas'], [ask[3]!, 'ommon practice']] as const) {
       button.focus();
       button.click();
-      await waitUntil(() => page.shadowRoot!.querySelector('.source')!.textContent.includes(source), source);
+      await waitUntil(() => page.shadowRoot!.querySelector('.source')?.textContent.includes(source) ?? false, source);
     }
     page.shadowRoot!.querySelector<HTMLElement>('.source')!.hidePopover();
   });

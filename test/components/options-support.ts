@@ -102,6 +102,11 @@ export class List {
     await this.click(this.find('.limits > summary'));
   }
 
+  /** Waits for what is loaded when somebody asks for it. */
+  async loaded(selector: string): Promise<void> {
+    for (let wait = 0; wait < 100 && !this.root.querySelector(selector); wait += 1) await new Promise((resolve) => setTimeout(resolve, 20));
+  }
+
   /** Replaces the text of a field of the form and leaves it by Tab. */
   async fill(id: string, text: string): Promise<void> {
     const input = this.find(`#${id}`) as HTMLInputElement;

@@ -41,6 +41,7 @@ describe('astig-options: the list', () => {
     const list = await List.open();
     for (const [index, title] of ['remain', '100 eyes', 'Amount of surgery'].entries()) {
       await list.click(list.root.querySelectorAll('thead .sourced')[index]!);
+      await list.loaded('.source:popover-open h2');
       await drawn(list.view);
       expect(list.text('.source h2')).to.contain(title);
       await press('Escape');

@@ -11,10 +11,10 @@ async function page(): Promise<{ eye: AstigCase; root: (tag: string) => ShadowRo
 }
 
 async function opened(root: ShadowRoot): Promise<HTMLElement> {
-  const popover = root.querySelector<HTMLElement>('.source')!;
-  for (let wait = 0; wait < 50 && !popover.matches(':popover-open'); wait += 1) await new Promise((resolve) => setTimeout(resolve, 20));
-  expect(popover.matches(':popover-open')).to.equal(true);
-  return popover;
+  const popover = (): HTMLElement | null => root.querySelector<HTMLElement>('.source:popover-open');
+  for (let wait = 0; wait < 50 && !popover(); wait += 1) await new Promise((resolve) => setTimeout(resolve, 20));
+  expect(popover() !== null, 'it opens').to.equal(true);
+  return popover()!;
 }
 
 describe('where a figure comes from', () => {

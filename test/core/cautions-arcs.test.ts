@@ -131,7 +131,7 @@ describe('oblique', () => {
 
 describe('arc-over-incision', () => {
   // Half the entry is a right triangle with its hypotenuse from the centre to the limbus.
-  const halfEntry = (width: number) => (Math.asin(width / 2 / (MODEL.eye.limbusDiameter.value / 2)) * 180) / Math.PI;
+  const halfEntry = (width: number) => (Math.asin(width / 2 / (MODEL.eye.limbusDiameter / 2)) * 180) / Math.PI;
   const touching = 45 / 2 + halfEntry(2.4);
   const entered = (incisionSite: number, arcCount: 1 | 2 = 1): EyePlan => ({ ...ARC, arcCount, incisionSite, incisionWidth: 2.4, incisionFlattening: 0 });
 

@@ -5,7 +5,7 @@ import { evaluatePlan, meanPowerShift, type EyePlan } from '../../core/index.js'
 // the cadaver series, 1.47 (Arch Ophthalmol 1988).
 vi.mock('../../core/model.js', async (original) => {
   const { MODEL } = await original<typeof import('../../core/model.js')>();
-  return { MODEL: { ...MODEL, arcs: { ...MODEL.arcs, couplingRatio: { ...MODEL.arcs.couplingRatio, value: 1.47 } } } };
+  return { MODEL: { ...MODEL, arcs: { ...MODEL.arcs, couplingRatio: 1.47 } } };
 });
 
 const EYE: EyePlan = { flatK: 43, steepK: 45, steepMeridian: 90, backSurface: 'typical' };

@@ -137,7 +137,7 @@ describe('the default model, worked by hand (teaching estimates)', () => {
   });
 
   test('the limbus is 11.7 mm wide (Rüfer et al. 2005: 11.71 ± 0.42), and a lens lies 5 mm deep unless said', () => {
-    expect(MODEL.eye.limbusDiameter.value).toBe(Number((11.71).toFixed(1)));
+    expect(MODEL.eye.limbusDiameter).toBe(Number((11.71).toFixed(1)));
     expect(Number(lensPlaneRatio({ k: 43 }).toFixed(2))).toBe(1.42);
   });
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { MODEL, cautionsFor, references, type ModelConstant, type SourceId } from '../../core/index.js';
+import { CONSTANTS, MODEL, cautionsFor, references, type ModelConstant, type SourceId } from '../../core/index.js';
 import { RUNS, anyPlan } from './plans.js';
 
 /**
@@ -22,14 +22,14 @@ const BACKGROUND: Partial<Record<SourceId, string>> = {
 
 type Constant = ModelConstant<number | readonly number[]>;
 
-function* constantsIn(tree: object, path = 'MODEL'): Generator<[path: string, constant: Constant]> {
+function* constantsIn(tree: object, path = 'CONSTANTS'): Generator<[path: string, constant: Constant]> {
   for (const [key, inner] of Object.entries(tree)) {
     if ('value' in inner) yield [`${path}.${key}`, inner as Constant];
     else yield* constantsIn(inner, `${path}.${key}`);
   }
 }
 
-const constants = [...constantsIn(MODEL)];
+const constants = [...constantsIn(CONSTANTS)];
 const records = Object.entries(references) as [SourceId, { status: string; use: string; authors: string; title: string; journal: string; year: number | null; fromMemory?: readonly string[] }][];
 
 describe.each(constants)('%s', (_, constant) => {
@@ -45,10 +45,13 @@ describe.each(constants)('%s', (_, constant) => {
   });
 });
 
+test('every number of the model is among them', () => {
+  const names = Object.entries(MODEL).flatMap(([group, values]) => Object.keys(values).map((name) => `CONSTANTS.${group}.${name}`));
+  expect(names.length).toBeGreaterThan(30);
+  expect(constants.map(([path]) => path)).toEqual(names);
+});
+
 describe('the references', () => {
-  test('are found where the walk looks for them', () => {
-    expect(constants.length).toBeGreaterThan(30);
-  });
 
   test.each(records)('%s says whether it was read or recalled, and what is taken from it', (_, record) => {
     expect(['read', 'memory']).toContain(record.status);

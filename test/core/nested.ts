@@ -40,7 +40,7 @@ const turned = ({ x, y }: Vector, radians: number): Vector => {
 export function planOf({ front: [dioptres, degrees], entry, arcs, lens, readings = 0.15 }: Described): EyePlan {
   return {
     flatK: 40, steepK: 40 + dioptres, steepMeridian: degrees, age: 65,
-    risks: readings === MODEL.uncertainty.keratometryDryEye.value ? 'dry-eye' : '',
+    risks: readings === MODEL.uncertainty.keratometryDryEye ? 'dry-eye' : '',
     ...(entry && { incisionSite: entry.site, incisionWidth: entry.width, incisionFlattening: entry.flattening }),
     ...(arcs && { arcSite: arcs.site, arcCount: arcs.count, arcFlattening: arcs.flattening }),
     ...(lens && { lensCylinder: lens.cylinder, lensMeridian: lens.meridian }),

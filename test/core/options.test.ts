@@ -94,6 +94,24 @@ describe('reasons', () => {
     expect(faults).toEqual([]);
   });
 
+  const BY: Record<string, keyof typeof PART> = {
+    byOneArc: 'one arc',
+    byPair: 'a pair of arcs',
+    byArcMore: 'one arc more',
+    byLongerArc: 'a longer arc',
+    byLens: 'a toric lens',
+    byWiderEntry: 'a wider entry',
+  };
+
+  test.each(lists)('say without a language what they say in words: %s', (_, eye, limits) => {
+    for (const { reason, why } of suggestPlans(eye, limits)) {
+      expect(why.best, reason).toBe(reason.startsWith('the best chance'));
+      expect(why.least, reason).toBe(reason.endsWith('the least surgery'));
+      const claim = /^(?:the best chance; )?(.+) gains (\d+) in 100$/.exec(reason);
+      expect(why.gain && { by: why.gain.by.map((part) => BY[part]), eyes: why.gain.eyes }).toEqual(claim ? { by: claim[1]!.split(' and '), eyes: Number(claim[2]) } : undefined);
+    }
+  });
+
   // Two eyes in which another kind of plan does better with less of one thing and more of another.
   test.each<[string, EyePlan, PlanLimits]>([
     ['an arc less long and a lens', {

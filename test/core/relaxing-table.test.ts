@@ -18,7 +18,7 @@ const target = ({ cylinder }: Cell): number => middle(cylinder);
 
 function intended({ degrees, count, age, rule }: Cell): number {
   const effect = arcFlattening({ length: degrees, count, age: middle(age), rule, method: 'blade' }).intended;
-  return rule === 'against' ? (effect / MODEL.arcs.againstFactor.value) * TABLE_AGAINST : effect;
+  return rule === 'against' ? (effect / MODEL.arcs.againstFactor) * TABLE_AGAINST : effect;
 }
 
 const rms = (errors: number[]): number => Math.sqrt(errors.reduce((sum, error) => sum + error * error, 0) / errors.length);
@@ -50,7 +50,7 @@ describe('the published table of relaxing arcs (a fixture, not advice)', () => {
 
   test('ends where the arcs end that are counted in full', () => {
     const lengths = cells.map(({ degrees }) => degrees);
-    expect(Math.min(...lengths)).toBe(MODEL.cautions.shortestArc.value);
-    expect(Math.max(...lengths)).toBeLessThanOrEqual(MODEL.arcs.longest.value);
+    expect(Math.min(...lengths)).toBe(MODEL.cautions.shortestArc);
+    expect(Math.max(...lengths)).toBeLessThanOrEqual(MODEL.arcs.longest);
   });
 });

@@ -48,10 +48,10 @@ function becoming(plan: EyePlan, normal: () => number): () => Vector {
     const done: Vector[] = [];
     if (entry) done.push(planned.incision!, { x: entry.sd * normal(), y: entry.sd * normal() });
     if (arcs) done.push(planned.arcs!, vector(arcs.sdAlong * normal(), plan.arcSite!), vector(arcs.sdAcross * normal(), plan.arcSite! + 45));
-    if (planned.lens) done.push(turned(planned.lens, lensRotation.value * normal()));
-    const marks = placement.value * normal();
+    if (planned.lens) done.push(turned(planned.lens, lensRotation * normal()));
+    const marks = placement * normal();
     const placed = done.map((part) => turned(part, marks));
-    const measured = [keratometry.value, backSurface.value].map((sd) => ({ x: sd * normal(), y: sd * normal() }));
+    const measured = [keratometry, backSurface].map((sd) => ({ x: sd * normal(), y: sd * normal() }));
     return [start, planned.backSurface ?? { x: 0, y: 0 }, ...placed, ...measured].reduce((a, b) => ({ x: a.x + b.x, y: a.y + b.y }));
   };
 }

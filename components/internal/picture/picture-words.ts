@@ -1,4 +1,4 @@
-import type { Words } from '../language/catalogue.js';
+import type { Words } from '../language/language.js';
 
 /** Texts of the row under a drawing that gives it away as a picture. */
 export const pictureWords = {
