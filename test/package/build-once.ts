@@ -4,7 +4,10 @@ import { join } from 'node:path';
 import { root } from './built.js';
 
 /** What the build reads. */
-const SOURCES = ['core', 'components', 'test/manifest', 'test/build.mjs', 'test/classic.mjs', 'test/minify-templates.mjs', 'test/tsconfig.build.json', 'tsconfig.json', 'package.json', 'package-lock.json'];
+const SOURCES = [
+  ...['core', 'components', 'test/manifest', 'tsconfig.json', 'package.json', 'package-lock.json'],
+  ...['build.mjs', 'carriers.mjs', 'classic.mjs', 'minify-templates.mjs', 'worker-file.mjs', 'tsconfig.build.json'].map((name) => `test/${name}`),
+];
 
 /** The last thing that the build writes. */
 const LAST = join(root, 'dist/web-types.json');
