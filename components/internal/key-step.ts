@@ -34,5 +34,5 @@ export function keyStep(event: Pick<KeyboardEvent, 'key' | 'shiftKey' | 'altKey'
 
 /** Whether a native slider would move at this key, whatever modifiers are held. */
 export function movesNativeSlider(key: string): boolean {
-  return key in ARROWS || key in PAGES || key === 'Home' || key === 'End';
+  return Object.hasOwn(ARROWS, key) || Object.hasOwn(PAGES, key) || key === 'Home' || key === 'End';
 }

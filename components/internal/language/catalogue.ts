@@ -35,7 +35,7 @@ export function servedLanguage(tag: string): string {
   const parts = tag.toLowerCase().split(/[-_]/);
   for (let length = parts.length; length > 0; length -= 1) {
     const shorter = parts.slice(0, length).join('-');
-    if (shorter in BUILT_IN || added.has(shorter)) return shorter;
+    if (Object.hasOwn(BUILT_IN, shorter) || added.has(shorter)) return shorter;
   }
   return 'en';
 }
@@ -75,7 +75,7 @@ function numbersTag(lang: string, tag: string): string {
 /** Loads a language that the library brings along. */
 function load(lang: string): void {
   const base = lang.split('-')[0]!;
-  if (!(base in BUILT_IN) || loading.has(base)) return;
+  if (!Object.hasOwn(BUILT_IN, base) || loading.has(base)) return;
   loading.add(base);
   arrive(base).catch((error) => {
     // The next element that asks tries again.
