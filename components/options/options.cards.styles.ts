@@ -83,7 +83,6 @@ export const cardsStyles = css`
     td:is(.figure, .surgery)::before {
       display: none;
     }
-    .phrase,
     [part='choose'] {
       white-space: normal;
     }

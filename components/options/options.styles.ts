@@ -141,10 +141,13 @@ export const optionsStyles = css`
     font-weight: 600;
   }
   .remaining,
-  .phrase,
   [part='chance'],
   [part='choose'] {
     white-space: nowrap;
+  }
+  /* Broken within only where it has a line of its own and that is too short. */
+  .phrase {
+    display: inline-block;
   }
   .bar {
     display: block;

@@ -93,7 +93,7 @@ function planRow({ option, rank }: Ranked, { inUse, choosable, source, language 
   </tr>`;
 }
 
-/** Phrases that are broken between, never within. */
+/** Phrases that are broken between rather than within. */
 function unbroken(phrases: readonly string[], between: string): TemplateResult[] {
   return phrases.map((phrase, index) => html`${index > 0 ? between : nothing}<span class="phrase">${phrase}</span>`);
 }
