@@ -5,7 +5,7 @@ import '../../components/define.js';
 import type { AstigCase } from '../../components/case/case.js';
 import type { AstigCornea } from '../../components/cornea/cornea.js';
 import type { AstigChangeEvent, AstigInputEvent } from '../../components/internal/events.js';
-import { cdp } from '../cdp.js';
+import { emulate, itWith, touch } from '../engine.js';
 
 /** An eye of about 1 D against the rule with an entry and an arc: invented. */
 export const CEDAR = {
@@ -87,14 +87,13 @@ export async function dragMouse(from: ClientPoint, to: ClientPoint, { steps = 4,
 }
 
 /** Drags with a real touch. */
-export async function dragTouch(from: ClientPoint, to: ClientPoint, end: 'touchEnd' | 'touchCancel' = 'touchEnd'): Promise<void> {
-  const at = ([x, y]: ClientPoint): { x: number; y: number }[] => [{ x, y }];
-  await cdp('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: at(from) });
+export async function dragTouch(from: ClientPoint, to: ClientPoint, end: 'end' | 'cancel' = 'end'): Promise<void> {
+  await touch('start', from);
   for (let step = 1; step <= 4; step += 1) {
     const share = step / 4;
-    await cdp('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: at([from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share]) });
+    await touch('move', [from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share]);
   }
-  await cdp('Input.dispatchTouchEvent', { type: end, touchPoints: [] });
+  await touch(end);
   // The command returns before the page has heard of it.
   for (let frame = 0; frame < 3; frame += 1) await new Promise(requestAnimationFrame);
 }
@@ -106,6 +105,23 @@ export async function press(keys: string): Promise<void> {
   for (const modifier of parts) await sendKeys({ down: modifier });
   await sendKeys({ press: key });
   for (const modifier of parts.reverse()) await sendKeys({ up: modifier });
+}
+
+/** A test for each scheme in which a page can be shown: light, dark, and the colours of the system. */
+export function itInEveryScheme(title: string, run: () => Promise<void>): void {
+  const shown = (ways: Parameters<typeof emulate>[0]) => async () => {
+    await emulate(ways);
+    document.documentElement.setAttribute('style', 'color-scheme: light dark; background: Canvas');
+    try {
+      await run();
+    } finally {
+      document.documentElement.removeAttribute('style');
+      await emulate({});
+    }
+  };
+  it(`${title}: light`, shown({ 'prefers-color-scheme': 'light' }));
+  it(`${title}: dark`, shown({ 'prefers-color-scheme': 'dark' }));
+  itWith('forced colours', `${title}: forced colours`, shown({ 'forced-colors': 'active' }));
 }
 
 /** Difference of two directions, degrees in [0, 180]. */

@@ -3,8 +3,7 @@ import fc from 'fast-check';
 import { LIMITS, chanceWithin, completePlan, evaluatePlan, site } from '../../core/index.js';
 import type { CompletePlan, EyePlan } from '../../core/index.js';
 import { bandAt, sweepDependsOn, sweepOf } from '../../components/sweep/sweep.parts.js';
-import { cdp } from '../cdp.js';
-import { CEDAR, drawn } from './support.js';
+import { CEDAR, drawn, itInEveryScheme } from './support.js';
 import { drawnCurve, sweepFixture } from './sweep-support.js';
 
 const within = (field: keyof typeof LIMITS): fc.Arbitrary<number> => fc.integer({ min: LIMITS[field].min * 10, max: LIMITS[field].max * 10 }).map((n) => n / 10);
@@ -91,11 +90,6 @@ describe('astig-sweep: figures', () => {
 });
 
 describe('astig-sweep: drawing', () => {
-  afterEach(async () => {
-    await cdp('Emulation.setEmulatedMedia', { features: [] });
-    document.documentElement.removeAttribute('style');
-  });
-
   it('has every part of the contract; the band can be left out', async () => {
     const { view, root } = await sweepFixture();
     const there = (): string[] => ['curve', 'band', 'best', 'marker', 'marker-handle', 'temporal', 'superior', 'good'].filter((part) => root.querySelector(`[part="${part}"]`));
@@ -138,16 +132,12 @@ describe('astig-sweep: drawing', () => {
     expect(root.querySelector('.source:popover-open h2')!.textContent).to.contain('Uncertainty');
   });
 
-  for (const scheme of ['light', 'dark']) {
-    it(`has no fault that axe can find: ${scheme}`, async () => {
-      await cdp('Emulation.setEmulatedMedia', { features: [{ name: 'prefers-color-scheme', value: scheme }] });
-      document.documentElement.setAttribute('style', 'color-scheme: light dark; background: Canvas');
-      const planned = await sweepFixture();
-      await expect(planned.eye).to.be.accessible();
-      const { eye } = await sweepFixture({ plan: { incisionSite: null } });
-      await expect(eye).to.be.accessible();
-    });
-  }
+  itInEveryScheme('has no fault that axe can find', async () => {
+    const planned = await sweepFixture();
+    await expect(planned.eye).to.be.accessible();
+    const { eye } = await sweepFixture({ plan: { incisionSite: null } });
+    await expect(eye).to.be.accessible();
+  });
 });
 
 /** How far two boxes may touch before it counts, CSS px. */

@@ -1,6 +1,7 @@
 import { expect, html } from '@open-wc/testing';
 import { resetMouse, sendKeys, sendMouse } from '@web/test-runner-commands';
 import { evaluatePlan } from '../../core/index.js';
+import { itWith } from '../engine.js';
 import { apart, centreOf, dragMouse, dragTouch, drawn, listen, press } from './support.js';
 import { inPlot, marker, sweepFixture } from './sweep-support.js';
 
@@ -33,7 +34,7 @@ describe('astig-sweep: pointer', () => {
     expect(still()).to.equal(before);
   });
 
-  it('drags by touch', async () => {
+  itWith('touch', 'drags by touch', async () => {
     const { eye, view, root } = await sweepFixture();
     const log = listen(eye);
     await dragTouch(centreOf(view, KNOB), inPlot({ root }, 270, 0.5));
@@ -41,7 +42,7 @@ describe('astig-sweep: pointer', () => {
     expect(apart(eye.incisionSite!, 270)).to.be.at.most(1.2);
   });
 
-  it('takes a click that follows a touch drag', async () => {
+  itWith('touch', 'takes a click that follows a touch drag', async () => {
     const { eye, view, root } = await sweepFixture();
     await dragTouch(centreOf(view, KNOB), inPlot({ root }, 270, 0.5));
     await drawn(view);
@@ -49,10 +50,10 @@ describe('astig-sweep: pointer', () => {
     expect(apart(eye.incisionSite!, 45)).to.be.at.most(1);
   });
 
-  it('undoes a touch that the system takes away', async () => {
+  itWith('touch', 'undoes a touch that the system takes away', async () => {
     const { eye, view, root } = await sweepFixture();
     const log = listen(eye);
-    await dragTouch(centreOf(view, KNOB), inPlot({ root }, 270, 0.5), 'touchCancel');
+    await dragTouch(centreOf(view, KNOB), inPlot({ root }, 270, 0.5), 'cancel');
     expect([log.inputs.length, log.changes.length]).to.deep.equal([4, 0]);
     expect(eye.incisionSite).to.equal(180);
   });

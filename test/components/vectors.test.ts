@@ -3,7 +3,7 @@ import { resetMouse, sendKeys, sendMouse } from '@web/test-runner-commands';
 import { ellipse, toVector } from '../../core/index.js';
 import type { AstigCase } from '../../components/case/case.js';
 import type { AstigVectors } from '../../components/vectors/vectors.js';
-import { cdp } from '../cdp.js';
+import { emulate } from '../engine.js';
 import { CEDAR, drawn } from './support.js';
 
 async function diagram(plan: object = {}): Promise<{ eye: AstigCase; view: AstigVectors; root: ShadowRoot }> {
@@ -106,9 +106,9 @@ describe('astig-vectors', () => {
       return [...new Set(seen)];
     };
     expect((await scales(49)).length).to.be.above(3);
-    await cdp('Emulation.setEmulatedMedia', { features: [{ name: 'prefers-reduced-motion', value: 'reduce' }] });
+    await emulate({ 'prefers-reduced-motion': 'reduce' });
     expect(await scales(44)).to.have.length(1);
-    await cdp('Emulation.setEmulatedMedia', { features: [] });
+    await emulate({});
   });
 
   it('names an arrow and its figures on hover and on focus', async () => {

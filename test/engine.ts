@@ -1,0 +1,48 @@
+/** What differs from engine to engine in how a test reaches the page. The elements themselves never ask which one it is. */
+import { executeServerCommand } from '@web/test-runner-commands';
+
+export type Engine = 'chromium' | 'firefox' | 'webkit';
+
+/** The engine in which this page runs. */
+export const engine: Engine = await executeServerCommand('engine');
+
+/** What cannot be had in an engine, and why. */
+const LACKING: Partial<Record<Engine, Record<string, string>>> = {
+  webkit: {
+    touch: 'WebKitWebDriver for GTK has no touch: a pointer of type touch arrives as a mouse',
+    'forced colours': 'WebKit has no forced colours: neither `forced-colors: active` nor `forced-color-adjust`',
+  },
+};
+
+/** `it` where the engine can do what the test needs; elsewhere skipped, with the reason in its title. */
+export function itWith(need: 'touch' | 'forced colours', title: string, run: Mocha.AsyncFunc): Mocha.Test {
+  const reason = LACKING[engine]?.[need];
+  return reason ? it.skip(`${title} [${reason}]`, run) : it(title, run);
+}
+
+/** One step of a finger. Coordinates are CSS px of the viewport, as clientX and clientY. */
+export async function touch(type: 'start' | 'move' | 'end' | 'cancel', point?: readonly [x: number, y: number]): Promise<void> {
+  await executeServerCommand('touch', { type, point });
+}
+
+/** Ways in which a page can be shown, the usual one first. */
+const WAYS = {
+  'prefers-color-scheme': ['light', 'dark'],
+  'prefers-reduced-motion': ['no-preference', 'reduce'],
+  'forced-colors': ['none', 'active'],
+} as const;
+
+type Shown = { [feature in keyof typeof WAYS]?: (typeof WAYS)[feature][number] } & { media?: 'print' };
+
+/** Shows the page in this way, else as usual, until the test file ends; returns when style sheets see it. */
+export async function emulate(shown: Shown): Promise<void> {
+  const usual = Object.fromEntries(Object.entries(WAYS).map(([feature, [first]]) => [feature, first]));
+  await executeServerCommand('emulate', { ...usual, ...shown });
+  const asked = Object.entries(shown).map(([name, value]) => (name === 'media' ? value : `(${name}: ${value})`));
+  // An engine that does not know a feature matches neither of its values, so what was not asked for is seen by its absence.
+  const others = Object.entries(WAYS).flatMap(([name, [, other]]) => (shown[name as keyof typeof WAYS] === other ? [] : [`(${name}: ${other})`]));
+  if (!shown.media) others.push('print');
+  const wrong = (): string[] => [...asked.filter((query) => !matchMedia(query).matches), ...others.filter((query) => matchMedia(query).matches)];
+  for (let frame = 0; frame < 300 && wrong().length > 0; frame += 1) await new Promise(requestAnimationFrame);
+  if (wrong().length > 0) throw new Error(`${engine} does not obey for ${wrong().join(' and ')}.`);
+}
