@@ -9,13 +9,14 @@ export const engine: Engine = await executeServerCommand('engine');
 /** What cannot be had in an engine, and why. */
 const LACKING: Partial<Record<Engine, Record<string, string>>> = {
   webkit: {
+    'secondary button': 'WebKitWebDriver for GTK lets go of the primary button whichever it is told, and the secondary stays down',
     touch: 'WebKitWebDriver for GTK has no touch: a pointer of type touch arrives as a mouse',
     'forced colours': 'WebKit has no forced colours: neither `forced-colors: active` nor `forced-color-adjust`',
   },
 };
 
 /** `it` where the engine can do what the test needs; elsewhere skipped, with the reason in its title. */
-export function itWith(need: 'touch' | 'forced colours', title: string, run: Mocha.AsyncFunc): Mocha.Test {
+export function itWith(need: 'touch' | 'secondary button' | 'forced colours', title: string, run: Mocha.AsyncFunc): Mocha.Test {
   const reason = LACKING[engine]?.[need];
   return reason ? it.skip(`${title} [${reason}]`, run) : it(title, run);
 }

@@ -148,7 +148,7 @@ describe('astig-cornea: pointer', () => {
     expect(log.changes).to.have.length(0);
   });
 
-  it('ignores the secondary button', async () => {
+  itWith('secondary button', 'ignores the secondary button', async () => {
     const { eye, cornea } = await corneaFixture();
     await sendMouse({ type: 'move', position: centreOf(cornea, INCISION) });
     await sendMouse({ type: 'down', button: 'right' });

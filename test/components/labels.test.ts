@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { LIMITS } from '../../core/index.js';
 import type { EyePlan } from '../../core/index.js';
 import type { AstigCase } from '../../components/case/case.js';
+import { inkBox } from './ink.js';
 import { drawn } from './support.js';
 
 /** Widths at which the drawings are measured, CSS px: a phone, half a tablet, a wide page. */
@@ -33,7 +34,7 @@ const anyPlan: fc.Arbitrary<EyePlan> = fc.record({
 /** What is wrong with the labels of a drawing: pairs that overlap, and labels that leave the drawing. */
 function faults(drawing: SVGSVGElement): string[] {
   const edge = drawing.getBoundingClientRect();
-  const labels = [...drawing.querySelectorAll('text')].map((text) => ({ text: text.textContent, box: text.getBoundingClientRect() }));
+  const labels = [...drawing.querySelectorAll('text')].map((text) => ({ text: text.textContent, box: inkBox(text) }));
   const found: string[] = [];
   labels.forEach(({ text, box }, index) => {
     if (box.left < edge.left - TOUCH || box.right > edge.right + TOUCH || box.top < edge.top - TOUCH || box.bottom > edge.bottom + TOUCH) {

@@ -92,6 +92,8 @@ export async function dragTouch(from: ClientPoint, to: ClientPoint, end: 'end' |
   for (let step = 1; step <= 4; step += 1) {
     const share = step / 4;
     await touch('move', [from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share]);
+    // A browser may join movements within a frame into one.
+    await new Promise(requestAnimationFrame);
   }
   await touch(end);
   // The command returns before the page has heard of it.

@@ -8,12 +8,18 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { endWithUs } from './processes.mjs';
 
-const SCREEN = '1600x1400x24';
+const SCREEN = { width: 3200, height: 2400 };
+
+/**
+ * Where the corner of a window belongs. Without a window manager the keyboard goes to the window under the pointer, and
+ * the pointer rests in the middle of the screen: here it is on the bar of the window, and never on the page.
+ */
+export const CORNER = { x: SCREEN.width / 2 - 20, y: SCREEN.height / 2 - 5 };
 
 export class Display {
   /** @param {{ display: string, settings: string }} programs paths of Xvfb and xsettingsd */
   static async start({ display, settings }) {
-    const server = endWithUs(spawn(display, ['-displayfd', '3', '-screen', '0', SCREEN, '-nolisten', 'tcp'], { stdio: ['ignore', 'ignore', 'ignore', 'pipe'] }));
+    const server = endWithUs(spawn(display, ['-displayfd', '3', '-screen', '0', `${SCREEN.width}x${SCREEN.height}x24`, '-nolisten', 'tcp'], { stdio: ['ignore', 'ignore', 'ignore', 'pipe'] }));
     const number = await new Promise((resolve, reject) => {
       server.stdio[3].once('data', (data) => resolve(String(data).trim()));
       server.once('error', reject);

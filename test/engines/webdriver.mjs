@@ -67,13 +67,13 @@ export class WebDriver {
     return command('DELETE', `${this.session}/actions`);
   }
 
-  /** Gives the page, not the window, a size in CSS px. */
-  async setViewport({ width, height }) {
+  /** Gives the page, not the window, a size in CSS px, and the window a corner on the screen if told to. */
+  async setViewport({ width, height, x, y }) {
     for (let round = 0; round < 20; round += 1) {
       const [innerWidth, innerHeight] = await this.execute('return [innerWidth, innerHeight]');
       if (innerWidth === width && innerHeight === height) return;
       const outer = await command('GET', `${this.session}/window/rect`);
-      await this.post('/window/rect', { x: 0, y: 0, width: outer.width + width - innerWidth, height: outer.height + height - innerHeight });
+      await this.post('/window/rect', { x: x ?? outer.x, y: y ?? outer.y, width: outer.width + width - innerWidth, height: outer.height + height - innerHeight });
       // The window has its size before the page has heard of it.
       await new Promise((resolve) => setTimeout(resolve, 50));
     }
@@ -127,22 +127,28 @@ class Mouse {
   }
 }
 
-/** As puppeteer's. A key that is down and goes down again repeats: a second keyboard presses it, for the first holds it. */
+/** As puppeteer's. */
 class Keyboard {
   constructor(driver) {
     this.driver = driver;
+    this.pressed = new Set();
+    this.repeats = 0;
   }
 
-  act(...actions) {
-    return this.driver.actions({ type: 'key', id: 'keyboard', actions });
-  }
-
+  /** A key that is down and goes down again repeats. No keyboard presses a key that it holds, so one more presses it. */
   down(key) {
-    return this.act({ type: 'keyDown', value: valueOf(key) });
+    const repeats = this.pressed.has(key);
+    this.pressed.add(key);
+    return this.act(repeats ? `repeat-${(this.repeats += 1)}` : 'keyboard', 'keyDown', key);
   }
 
   up(key) {
-    return this.act({ type: 'keyUp', value: valueOf(key) });
+    this.pressed.delete(key);
+    return this.act('keyboard', 'keyUp', key);
+  }
+
+  act(id, type, key) {
+    return this.driver.actions({ type: 'key', id, actions: [{ type, value: valueOf(key) }] });
   }
 
   async press(key) {

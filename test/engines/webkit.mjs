@@ -1,10 +1,10 @@
 import { spawn } from 'node:child_process';
 import { createServer } from 'node:net';
-import { Display } from './display.mjs';
+import { CORNER, Display } from './display.mjs';
 import { endWithUs } from './processes.mjs';
 import { WebDriver } from './webdriver.mjs';
 
-const VIEWPORT = { width: 800, height: 600 };
+const VIEWPORT = { width: 800, height: 600, ...CORNER };
 
 /**
  * Launcher of @web/test-runner for WebKit for GTK: its MiniBrowser on a screen of its own, driven by WebDriver.
