@@ -2,7 +2,7 @@ import { expect, html } from '@open-wc/testing';
 import { resetMouse, sendKeys, sendMouse } from '@web/test-runner-commands';
 import { evaluatePlan } from '../../core/index.js';
 import { itWith } from '../engine.js';
-import { apart, centreOf, corneaFixture, dragMouse, dragTouch, drawn, drawnAt, listen, onEye } from './support.js';
+import { apart, centreOf, corneaFixture, dragMouse, dragTouch, drawn, drawnAt, listen, onEye, bringIntoView } from './support.js';
 
 const INCISION = '[part~="incision-handle"]';
 const ARC = '[part~="arc-handle"]';
@@ -197,7 +197,7 @@ describe('astig-cornea: touch', () => {
     await dragTouch([x, y], [x, y - 150]);
     await settled();
     expect(window.scrollY - start).to.be.above(50);
-    cornea.scrollIntoView({ block: 'center' });
+    await bringIntoView(cornea);
     await settled();
     const before = window.scrollY;
     const [hx, hy] = centreOf(cornea, INCISION);

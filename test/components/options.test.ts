@@ -4,7 +4,7 @@ import { suggestPlans } from '../../core/index.js';
 import type { EyePlan, SuggestedPlan } from '../../core/index.js';
 import type { AstigOptions } from '../../components/options/options.js';
 import { List, ROWAN, chances } from './options-support.js';
-import { CEDAR, centreOf, dragMouse, drawn, listen, onEye, press } from './support.js';
+import { CEDAR, centreOf, dragMouse, drawn, listen, onEye, press, bringIntoView } from './support.js';
 
 describe('astig-options: the list', () => {
   it('is what the core suggests, best chance first, each plan in words and figures', async () => {
@@ -168,7 +168,7 @@ describe('astig-options: when it is calculated', () => {
     const list = await List.open(CEDAR, withCornea);
     const cornea = list.eye.querySelector('astig-cornea')!;
     await drawn(cornea);
-    cornea.scrollIntoView({ block: 'center' });
+    await bringIntoView(cornea);
     const before = list.column('.plan');
     const first = found(list);
     await dragMouse(centreOf(cornea, '[part~="incision-handle"]'), onEye(cornea, 100, 6.75), { hold: true });

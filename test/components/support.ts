@@ -5,7 +5,7 @@ import '../../components/define.js';
 import type { AstigCase } from '../../components/case/case.js';
 import type { AstigCornea } from '../../components/cornea/cornea.js';
 import type { AstigChangeEvent, AstigInputEvent } from '../../components/internal/events.js';
-import { emulate, itWith, touch } from '../engine.js';
+import { emulate, engine, itWith, touch } from '../engine.js';
 
 /** An eye of about 1 D against the rule with an entry and an arc: invented. */
 export const CEDAR = {
@@ -43,7 +43,8 @@ export async function corneaFixture(wrap: (inner: TemplateResult) => TemplateRes
   const eye = root.querySelector('astig-case')!;
   const cornea = root.querySelector('astig-cornea')!;
   await drawn(cornea);
-  cornea.scrollIntoView({ block: 'center' });
+  // The drawing, not the key below it.
+  await bringIntoView(cornea.shadowRoot!.querySelector('svg')!);
   return { eye, cornea };
 }
 
@@ -55,14 +56,33 @@ export async function drawn(...elements: { updateComplete: Promise<boolean> }[])
   }
 }
 
+/** Scrolls an element to the middle. WebKit may scroll back a frame later, when the page has just become shorter. */
+export async function bringIntoView(element: Element): Promise<void> {
+  let top = NaN;
+  for (let still = 0; still < 2; still += 1) {
+    element.scrollIntoView({ block: 'center' });
+    const { y } = element.getBoundingClientRect();
+    if (y !== top) still = 0;
+    top = y;
+    await new Promise(requestAnimationFrame);
+  }
+}
+
 export type ClientPoint = [x: number, y: number];
 
 /** Client position of the centre of a part, whole pixels as the mouse has them. */
 export function centreOf(host: Element, selector: string, index = 0): ClientPoint {
   const element = host.shadowRoot!.querySelectorAll(selector)[index];
   if (!element) throw new Error(`no ${selector} number ${index}`);
-  const box = element.getBoundingClientRect();
-  return [Math.round(box.x + box.width / 2), Math.round(box.y + box.height / 2)];
+  return middleOf(element);
+}
+
+/** Client position of the middle of an element. WebKit's boxes are in px of what `zoom` zooms, its pointer's are not. */
+function middleOf(element: Element): ClientPoint {
+  const { x, y, width, height } = element.getBoundingClientRect();
+  let zoom = 1;
+  if (engine === 'webkit') for (let at: Element | null = element; at; at = at.parentElement ?? (at.getRootNode() as ShadowRoot).host) zoom *= Number(getComputedStyle(at).zoom);
+  return [Math.round((x + width / 2) * zoom), Math.round((y + height / 2) * zoom)];
 }
 
 /** Client position on the eye: degrees on the dial as drawn facing the patient, radius in mm. */
@@ -71,8 +91,18 @@ export function onEye(cornea: Element, degrees: number, millimetres: number): Cl
   const limbus = svg.querySelector<SVGCircleElement>('[part~="limbus"]')!;
   const radius = (limbus.r.baseVal.value / 5.85) * millimetres;
   const angle = (degrees * Math.PI) / 180;
-  const point = new DOMPoint(radius * Math.cos(angle), -radius * Math.sin(angle)).matrixTransform(svg.getScreenCTM()!);
-  return [Math.round(point.x), Math.round(point.y)];
+  return onScreen(svg, radius * Math.cos(angle), -radius * Math.sin(angle));
+}
+
+/** Client position of a point of a drawing, user units: that of a dot put there, since `getScreenCTM` is not to be trusted in a page that scales, turns or zooms the drawing. */
+export function onScreen(drawing: SVGSVGElement, x: number, y: number): ClientPoint {
+  const dot = document.createElementNS('http://www.w3.org/2000/svg', 'circle');
+  dot.setAttribute('r', '0.5');
+  dot.setAttribute('transform', `translate(${x} ${y})`);
+  drawing.append(dot);
+  const point = middleOf(dot);
+  dot.remove();
+  return point;
 }
 
 /** Drags with the real mouse, in `steps` moves, and lets go unless told to hold. */
