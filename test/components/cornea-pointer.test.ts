@@ -2,7 +2,7 @@ import { expect, html } from '@open-wc/testing';
 import { resetMouse, sendKeys, sendMouse } from '@web/test-runner-commands';
 import { evaluatePlan } from '../../core/index.js';
 import { itWith } from '../engine.js';
-import { apart, centreOf, corneaFixture, dragMouse, dragTouch, drawn, drawnAt, listen, onEye, bringIntoView } from './support.js';
+import { apart, bringIntoView, centreOf, corneaFixture, dragMouse, dragTouch, drawn, drawnAt, listen, onEye } from './support.js';
 
 const INCISION = '[part~="incision-handle"]';
 const ARC = '[part~="arc-handle"]';

@@ -4,7 +4,7 @@ import '../../components/case/define.js';
 import '../../components/entry/define.js';
 import type { AstigCase } from '../../components/case/case.js';
 import type { AstigEntry } from '../../components/entry/entry.js';
-import { listen, bringIntoView } from './support.js';
+import { bringIntoView, listen } from './support.js';
 import type { Log } from './support.js';
 
 /** A left eye with everything planned, none of it symmetrical: invented. */

@@ -1,7 +1,7 @@
 import { expect, html } from '@open-wc/testing';
 import { resetMouse, sendMouse } from '@web/test-runner-commands';
 import type { TemplateResult } from 'lit';
-import { apart, centreOf, corneaFixture, dragMouse, drawn, listen, onEye, bringIntoView } from './support.js';
+import { apart, bringIntoView, centreOf, corneaFixture, dragMouse, drawn, listen, onEye } from './support.js';
 
 const INCISION = '[part~="incision-handle"]';
 

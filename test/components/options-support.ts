@@ -7,7 +7,7 @@ import '../../components/case/define.js';
 import '../../components/options/define.js';
 import type { AstigCase } from '../../components/case/case.js';
 import type { AstigOptions } from '../../components/options/options.js';
-import { listen, bringIntoView } from './support.js';
+import { bringIntoView, listen } from './support.js';
 import type { Log } from './support.js';
 
 /** A left eye of 2 D, steep near 90°, with everything measured and little planned: invented. */

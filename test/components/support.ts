@@ -56,8 +56,19 @@ export async function drawn(...elements: { updateComplete: Promise<boolean> }[])
   }
 }
 
-/** Scrolls an element to the middle. WebKit may scroll back a frame later, when the page has just become shorter. */
-export async function bringIntoView(element: Element): Promise<void> {
+/** Waits until something is so, at most five seconds. */
+export async function until(condition: () => unknown, what: string): Promise<void> {
+  for (const start = performance.now(); !condition(); await new Promise(requestAnimationFrame)) {
+    if (performance.now() > start + 5000) throw new Error(`${what} has not come.`);
+  }
+}
+
+/**
+ * Scrolls an element to the middle, for a drawing the HTML around it: WebKit puts the upper edge of an SVG there. It may
+ * also scroll back a frame later, when the page has just become shorter.
+ */
+export async function bringIntoView(target: Element): Promise<void> {
+  const element = target.closest('.plate') ?? target;
   let top = NaN;
   for (let still = 0; still < 2; still += 1) {
     element.scrollIntoView({ block: 'center' });

@@ -4,7 +4,7 @@ import { LIMITS, chanceWithin, completePlan, evaluatePlan, site } from '../../co
 import type { CompletePlan, EyePlan } from '../../core/index.js';
 import { bandAt, sweepDependsOn, sweepOf } from '../../components/sweep/sweep.parts.js';
 import { inkBox } from './ink.js';
-import { CEDAR, drawn, itInEveryScheme } from './support.js';
+import { CEDAR, drawn, itInEveryScheme, until } from './support.js';
 import { drawnCurve, sweepFixture } from './sweep-support.js';
 
 const within = (field: keyof typeof LIMITS): fc.Arbitrary<number> => fc.integer({ min: LIMITS[field].min * 10, max: LIMITS[field].max * 10 }).map((n) => n / 10);
@@ -126,11 +126,9 @@ describe('astig-sweep: drawing', () => {
   });
 
   it('tells where a figure comes from', async () => {
-    const { view, root } = await sweepFixture();
+    const { root } = await sweepFixture();
     root.querySelectorAll<HTMLElement>('.sourced')[2]!.click();
-    await new Promise((resolve) => setTimeout(resolve, 300));
-    await drawn(view);
-    expect(root.querySelector('.source:popover-open h2')!.textContent).to.contain('Uncertainty');
+    await until(() => root.querySelector('.source:popover-open h2')?.textContent.includes('Uncertainty'), 'the source');
   });
 
   itInEveryScheme('has no fault that axe can find', async () => {

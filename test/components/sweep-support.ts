@@ -4,7 +4,7 @@ import '../../components/sweep/define.js';
 import type { AstigCase } from '../../components/case/case.js';
 import type { AstigSweep } from '../../components/sweep/sweep.js';
 import type { EyePlan } from '../../core/index.js';
-import { CEDAR, drawn, onScreen, bringIntoView } from './support.js';
+import { CEDAR, bringIntoView, drawn, onScreen } from './support.js';
 import type { ClientPoint } from './support.js';
 
 export interface Fixture {
