@@ -64,14 +64,14 @@ export async function until(condition: () => unknown, what: string): Promise<voi
 }
 
 /**
- * Scrolls an element to the middle, for a drawing the HTML around it: WebKit puts the upper edge of an SVG there. It may
- * also scroll back a frame later, when the page has just become shorter.
+ * Scrolls an element to the middle. WebKit puts the upper edge of an SVG there, so the HTML around it is scrolled first,
+ * and the page then by what is missing. It may also scroll back a frame later, when the page has just become shorter.
  */
-export async function bringIntoView(target: Element): Promise<void> {
-  const element = target.closest('.plate') ?? target;
+export async function bringIntoView(element: Element): Promise<void> {
   let top = NaN;
   for (let still = 0; still < 2; still += 1) {
-    element.scrollIntoView({ block: 'center' });
+    (element.closest('.plate') ?? element).scrollIntoView({ block: 'center' });
+    window.scrollBy(0, middleOf(element)[1] - window.innerHeight / 2);
     const { y } = element.getBoundingClientRect();
     if (y !== top) still = 0;
     top = y;
