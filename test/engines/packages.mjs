@@ -45,6 +45,9 @@ const MANAGERS = [
   { tool: 'brew', root: false, install: ['install', '--cask'], packages: { chromium: [['google-chrome']], firefox: [['firefox']] } },
 ];
 
+/** Managers whose lists of packages are fresh. */
+const prepared = new Set();
+
 /**
  * @param {'chromium' | 'firefox' | 'webkit'} engine
  * @returns {boolean} whether a package manager has installed it
@@ -58,7 +61,8 @@ export function installEngine(engine) {
     if (!root && isRoot) continue;
     const command = root && !isRoot ? ['sudo', '-n', tool] : [tool];
     console.error(`${engine} is not installed; asking ${tool} for it.`);
-    for (const args of before) run(command, args);
+    if (!prepared.has(tool)) for (const args of before) run(command, args);
+    prepared.add(tool);
     if (packages[engine].some((names) => run(command, [...install, ...names]))) return true;
   }
   return false;
