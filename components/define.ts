@@ -2,7 +2,9 @@
 import './case/define.js';
 import './cornea/define.js';
 import './entry/define.js';
+import './explain/define.js';
 import './options/define.js';
+import './sight/define.js';
 import './summary/define.js';
 import './sweep/define.js';
 import './vectors/define.js';

@@ -1,5 +1,5 @@
 import { meridian } from './angle.js';
-import { RefusedValue } from './check.js';
+import { refused } from './check.js';
 import { BACK_SURFACE_LIMITS } from './limits.js';
 import { MODEL } from './model.js';
 import type { Astigmatism, BackSurface } from './types.js';
@@ -21,5 +21,5 @@ export function backSurface(kind: BackSurface, _front?: Astigmatism): Astigmatis
   const along = Number(measured?.[2]);
   const { min, max } = BACK_SURFACE_LIMITS;
   if (measured && magnitude >= min && magnitude <= max && along <= 180) return { magnitude, meridian: meridian(along) };
-  throw new RefusedValue('backSurface', kind, `omitted, typical, or D@steep meridian such as 0.30@180 (${min} to ${max} D, 0 to 180°)`);
+  throw refused('backSurface', kind, 'backSurface', { min, max });
 }

@@ -1,8 +1,18 @@
+import { CAUTION_TEXT } from './caution-text.js';
+import type { CautionWording } from './caution-text.js';
+import { filled } from './fill.js';
 import type { SourceId } from './references.js';
-import type { Caution, CautionLevel } from './types.js';
+import type { Caution, CautionLevel, Quantity } from './types.js';
 
-export function caution(id: string, level: CautionLevel, source: SourceId, text: string): Caution {
-  return { id, level, text, source };
+/** A caution with its text in English. `wording` says which text, where a caution has several. */
+export function caution(
+  id: string,
+  level: CautionLevel,
+  source: SourceId,
+  values: Readonly<Record<string, Quantity>> = {},
+  wording: CautionWording = id as CautionWording,
+): Caution {
+  return { id, level, text: filled(CAUTION_TEXT[wording], values, printed), source, wording, values };
 }
 
 /** Above a limit by more than rounding: readings of 43.1 and 43 D differ by 0.1, whatever their binary forms do. */
@@ -10,7 +20,31 @@ export function exceeds(value: number, limit: number): boolean {
   return value > limit + 1e-9;
 }
 
+/** Dioptres with two decimals. */
+export function dioptres(value: number): Quantity {
+  return { value, unit: 'D', digits: 2 };
+}
+
 /** An angle in a caution: a meridian of 0 is written 180. */
-export function degrees(value: number): string {
-  return `${Number(value.toFixed(1)) || 180}°`;
+export function degrees(value: number): Quantity {
+  return upToTenths(tenths(value) || 180, '°');
+}
+
+/** A size, or a number without a unit, with a decimal only where it has one. */
+export function upToTenths(value: number, unit: Quantity['unit']): Quantity {
+  const shown = tenths(value);
+  return { value: shown, unit, digits: Number.isInteger(shown) ? 0 : 1 };
+}
+
+/** A number without decimals. */
+export function whole(value: number, unit: Quantity['unit']): Quantity {
+  return { value, unit, digits: 0 };
+}
+
+function tenths(value: number): number {
+  return Number(value.toFixed(1));
+}
+
+function printed({ value, unit, digits }: Quantity): string {
+  return `${value.toFixed(digits)}${unit === '°' || unit === '' ? unit : ` ${unit}`}`;
 }

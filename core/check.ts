@@ -1,6 +1,18 @@
+import { filled } from './fill.js';
+import { REFUSAL_TEXT } from './refusal-text.js';
+import type { RefusalWording } from './refusal-text.js';
+
 /**
  * Refusals. Every message names the field, the value and the limits, so that whoever typed it can mend it.
  */
+
+/** Why a value is refused, without a language: the name of a text, and the values in it. */
+export interface Reason {
+  id: RefusalWording;
+  values: Readonly<Record<string, string | number>>;
+  /** The reason that is quoted in this one. */
+  inner?: Reason | undefined;
+}
 
 /** A refused value, with its parts, for messages in other languages. */
 export class RefusedValue extends RangeError {
@@ -11,9 +23,16 @@ export class RefusedValue extends RangeError {
     readonly value: unknown,
     /** What would be accepted, in words: `28 to 75 D`. */
     readonly limits: string,
+    /** The same for other languages, where the refusal can be put into them. */
+    readonly reason?: Reason,
   ) {
     super(`${field}: ${printed(value)} is refused; allowed is ${limits}.`);
   }
+}
+
+/** A refusal for one of the reasons that have a text in every language. */
+export function refused(field: string, value: unknown, id: RefusalWording, values: Reason['values'] = {}, inner?: Reason): RefusedValue {
+  return new RefusedValue(field, value, filled(REFUSAL_TEXT[id], values, String).trim(), { id, values, inner });
 }
 
 /** The value itself when it is a finite number; else it is refused. */
@@ -25,13 +44,13 @@ export function finite(field: string, value: unknown, unit: string): number {
 /** The value itself when it lies within the limits, which both count as within; else it is refused. */
 export function within(field: string, value: unknown, min: number, max: number, unit: string): number {
   if (typeof value === 'number' && value >= min && value <= max) return value;
-  throw new RefusedValue(field, value, `${min} to ${max} ${unit}`.trim());
+  throw refused(field, value, 'range', { min, max, unit });
 }
 
 /** The value itself when it is one of the words or numbers; else it is refused. */
 export function oneOf<Choice extends string | number>(field: string, value: unknown, choices: readonly Choice[]): Choice {
   if ((choices as readonly unknown[]).includes(value)) return value as Choice;
-  throw new RefusedValue(field, value, choices.join(', '));
+  throw refused(field, value, 'choice', { choices: choices.join(', ') });
 }
 
 function printed(value: unknown): string {

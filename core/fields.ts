@@ -1,5 +1,5 @@
 import { meridian, site } from './angle.js';
-import { RefusedValue, oneOf, within } from './check.js';
+import { oneOf, refused, within } from './check.js';
 import { LIMITS } from './limits.js';
 import type { Limits } from './limits.js';
 import { backSurface } from './backSurface.js';
@@ -80,10 +80,10 @@ function refuseContradictions(plan: CompletePlan): void {
   fromReadings({ flat: flatK, steep: steepK, steepMeridian });
   backSurface(plan.backSurface);
   if (plan.arcCount > 0 && plan.arcSite === null) {
-    throw new RefusedValue('arcSite', null, `0 to 360 °, for ${plan.arcCount === 1 ? 'an arc is' : 'arcs are'} planned`);
+    throw refused('arcSite', null, plan.arcCount === 1 ? 'arcSite' : 'arcSites');
   }
   if (plan.lensCylinder && plan.lensMeridian === null) {
-    throw new RefusedValue('lensMeridian', null, `0 to 180 °, for a lens of ${plan.lensCylinder} D is planned`);
+    throw refused('lensMeridian', null, 'lensMeridian', { cylinder: plan.lensCylinder });
   }
 }
 

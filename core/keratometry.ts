@@ -1,5 +1,5 @@
 import { meridian } from './angle.js';
-import { RefusedValue, within } from './check.js';
+import { refused, within } from './check.js';
 import { LIMITS } from './limits.js';
 import type { Astigmatism } from './types.js';
 
@@ -28,7 +28,7 @@ export function fromReadings(readings: { flat: number; steep: number; steepMerid
   const { flatK, steepK, steepMeridian } = LIMITS;
   const flat = within('flatK', readings.flat, flatK.min, flatK.max, flatK.unit);
   const steep = within('steepK', readings.steep, steepK.min, steepK.max, steepK.unit);
-  if (steep < flat) throw new RefusedValue('steepK', steep, `${flat} to ${steepK.max} D, for it must not be below flatK (${flat} D)`);
+  if (steep < flat) throw refused('steepK', steep, 'steepBelowFlat', { min: flat, max: steepK.max });
   const along = within('steepMeridian', readings.steepMeridian, steepMeridian.min, steepMeridian.max, steepMeridian.unit);
   return { magnitude: steep - flat, meridian: meridian(along) };
 }

@@ -5,7 +5,7 @@ import { completePlan } from './fields.js';
 import { GOOD } from './model.js';
 import { candidates } from './options-candidates.js';
 import type { PlanLimits } from './options-candidates.js';
-import { noMore, reasonFor } from './options-reasons.js';
+import { englishReason, noMore, reasonFor } from './options-reasons.js';
 import type { SuggestedPlan, Surgery } from './options-types.js';
 import { evaluatePlan } from './plan.js';
 import { chanceWithin } from './spread.js';
@@ -13,7 +13,9 @@ import type { Caution, CompletePlan, EyePlan } from './types.js';
 
 export { DEFAULT_SITES } from './options-candidates.js';
 export type { EntrySite, PlanLimits } from './options-candidates.js';
-export type { SuggestedPlan, Surgery } from './options-types.js';
+export { REASON_TEXT, reasonText } from './options-reasons.js';
+export type { ReasonWording } from './options-reasons.js';
+export type { PlanReason, SuggestedPlan, Surgery, Surplus } from './options-types.js';
 
 /** How many plans are listed at most. */
 const LISTED = 6;
@@ -39,7 +41,8 @@ export function suggestPlans(eye: EyePlan, limits: PlanLimits = {}): SuggestedPl
   const first = new Map(worthwhile.toReversed().map((option) => [kindOf(option.plan), option]));
   return listed(worthwhile.filter((option) => first.get(kindOf(option.plan)) === option)).map((option, _, all) => {
     const { plan, outcome, ofHundred, surgery } = option;
-    return { plan, outcome, ofHundred, surgery, reason: reasonFor(option, all) };
+    const why = reasonFor(option, all);
+    return { plan, outcome, ofHundred, surgery, reason: englishReason(why), why };
   });
 }
 
@@ -88,7 +91,7 @@ function bestOf({ plans }: Rivals): Judged {
   return best!;
 }
 
-interface Judged extends Omit<SuggestedPlan, 'reason'> {
+interface Judged extends Omit<SuggestedPlan, 'reason' | 'why'> {
   chance: number;
 }
 

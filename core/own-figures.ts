@@ -1,4 +1,4 @@
-import { RefusedValue, within } from './check.js';
+import { refused, within } from './check.js';
 import { OWN_LIMITS } from './limits.js';
 import type { OwnFigures } from './types.js';
 
@@ -8,7 +8,7 @@ import type { OwnFigures } from './types.js';
  */
 export function checkedFigures(given: OwnFigures | null | undefined): OwnFigures | null {
   if (given === null || given === undefined) return null;
-  if (typeof given !== 'object' || Array.isArray(given)) throw new RefusedValue('ownFigures', given, 'an object with incision, arcs or both');
+  if (typeof given !== 'object' || Array.isArray(given)) throw refused('ownFigures', given, 'figures');
   const incision = part('incision', given.incision);
   const arcs = part('arcs', given.arcs);
   const figures: OwnFigures = {};
@@ -34,7 +34,7 @@ export function checkedFigures(given: OwnFigures | null | undefined): OwnFigures
 /** One half of the figures; nothing at all is fine, anything else must be an object. */
 function part<Part>(name: string, value: Part): Part {
   if (value === null || value === undefined || (typeof value === 'object' && !Array.isArray(value))) return value;
-  throw new RefusedValue(`ownFigures.${name}`, value, 'an object with the figures, or nothing');
+  throw refused(`ownFigures.${name}`, value, 'figuresPart');
 }
 
 function figure(name: string, value: unknown, limits: keyof typeof OWN_LIMITS): number {

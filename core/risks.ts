@@ -1,4 +1,4 @@
-import { RefusedValue } from './check.js';
+import { refused } from './check.js';
 import type { Risk } from './types.js';
 
 /** Every risk that can be ticked, in the order in which they are asked. */
@@ -12,7 +12,7 @@ export function checkedRisks(text: unknown): string {
   if (text === null || text === undefined || text === '') return '';
   const names = typeof text === 'string' ? text.split(/\s+/).filter(Boolean) : [text];
   const unknown = names.find((name) => !(RISKS as readonly unknown[]).includes(name));
-  if (unknown !== undefined) throw new RefusedValue('risks', text, `${RISKS.join(', ')}, separated by spaces`);
+  if (unknown !== undefined) throw refused('risks', text, 'risks', { choices: RISKS.join(', ') });
   return RISKS.filter((risk) => names.includes(risk)).join(' ');
 }
 

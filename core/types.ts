@@ -100,12 +100,24 @@ export interface PlanStep {
 export type CautionLevel = 'stop' | 'think' | 'note';
 
 export interface Caution {
-  /** Stable name, for tests and for translation. */
+  /** Stable name. */
   id: string;
   level: CautionLevel;
+  /** In English. */
   text: string;
   /** Id of a record in `references`. */
   source: string;
+  /** Name of the text in `CAUTION_TEXT` and in the catalogues of other languages. */
+  wording: string;
+  /** The numbers in the text, by the names that they have there. */
+  values: Readonly<Record<string, Quantity>>;
+}
+
+/** A number in a text: with its unit, and with how many decimals it is printed. */
+export interface Quantity {
+  value: number;
+  unit: 'D' | '°' | 'mm' | 'µm' | '%' | '';
+  digits: number;
 }
 
 /**

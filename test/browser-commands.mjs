@@ -1,6 +1,6 @@
 /**
  * Commands a browser test can give to the server that drives its page, beyond those of @web/test-runner-commands:
- * `engine`, its name; `touch`; `emulate`, ways in which a page is shown; `cdp`, one raw DevTools command, in
+ * `engine`, its name; `touch`; `emulate`, ways in which a page is shown; `screenshot`; `print`, as PDF; `cdp`, one raw DevTools command, in
  * Chromium only. What was emulated ends with the test file, so that none inherits the dark scheme of another.
  */
 import { chromium } from './engines/chromium.mjs';
@@ -36,12 +36,10 @@ export function browserCommands() {
     async executeCommand({ command, payload, session: { id, browser } }) {
       const engine = engines.get(browser);
       if (command === 'engine') return engine.name;
-      if (!['touch', 'emulate', 'cdp'].includes(command)) return undefined;
+      if (!['touch', 'emulate', 'screenshot', 'print', 'cdp'].includes(command)) return undefined;
       if (!engine[command]) throw new Error(`${engine.name} has no command ${command}.`);
-      const page = browser.getPage(id);
-      const given = command === 'cdp' ? [payload.method, payload.params] : [payload, browser];
       // A command without a result would look to the runner like a command nobody knows.
-      return (await engine[command](page, ...given)) ?? {};
+      return (await engine[command](browser.getPage(id), payload, browser)) ?? {};
     },
   };
 }

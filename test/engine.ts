@@ -6,9 +6,17 @@ export type Engine = 'chromium' | 'firefox' | 'webkit';
 /** The engine in which this page runs. */
 export const engine: Engine = await executeServerCommand('engine');
 
+type Need = 'touch' | 'secondary button' | 'forced colours' | 'print on screen' | 'tree';
+
+const TREE = 'the tree of accessibility can be read by the DevTools protocol only';
+
 /** What cannot be had in an engine, and why. */
-const LACKING: Partial<Record<Engine, Record<string, string>>> = {
+const LACKING: Record<Engine, { [need in Need]?: string }> = {
+  chromium: {},
+  firefox: { tree: TREE },
   webkit: {
+    tree: TREE,
+    'print on screen': 'no protocol of WebKit for GTK shows a page on the screen as it is printed',
     'secondary button': 'WebKitWebDriver for GTK lets go of the primary button whichever it is told, and the secondary stays down',
     touch: 'WebKitWebDriver for GTK has no touch: a pointer of type touch arrives as a mouse',
     'forced colours': 'WebKit has no forced colours: neither `forced-colors: active` nor `forced-color-adjust`',
@@ -16,8 +24,8 @@ const LACKING: Partial<Record<Engine, Record<string, string>>> = {
 };
 
 /** `it` where the engine can do what the test needs; elsewhere skipped, with the reason in its title. */
-export function itWith(need: 'touch' | 'secondary button' | 'forced colours', title: string, run: Mocha.AsyncFunc): Mocha.Test {
-  const reason = LACKING[engine]?.[need];
+export function itWith(need: Need, title: string, run: Mocha.AsyncFunc): Mocha.Test {
+  const reason = LACKING[engine][need];
   return reason ? it.skip(`${title} [${reason}]`, run) : it(title, run);
 }
 
@@ -46,4 +54,27 @@ export async function emulate(shown: Shown): Promise<void> {
   const wrong = (): string[] => [...asked.filter((query) => !matchMedia(query).matches), ...others.filter((query) => matchMedia(query).matches)];
   for (let frame = 0; frame < 300 && wrong().length > 0; frame += 1) await new Promise(requestAnimationFrame);
   if (wrong().length > 0) throw new Error(`${engine} does not obey for ${wrong().join(' and ')}.`);
+}
+
+/** What is seen of the page, as PNG in base64. */
+export const screenshot = (): Promise<string> => executeServerCommand('screenshot');
+
+/** The page on paper as PDF in base64; sizes in inches. */
+export const print = (paper: { width: number; height: number; margin: number }): Promise<string> => executeServerCommand('print', paper);
+
+/** A test for each scheme in which a page can be shown: light, dark, and the colours of the system. */
+export function itInEveryScheme(title: string, run: () => Promise<void>): void {
+  const shown = (ways: Shown) => async () => {
+    await emulate(ways);
+    document.documentElement.setAttribute('style', 'color-scheme: light dark; background: Canvas');
+    try {
+      await run();
+    } finally {
+      document.documentElement.removeAttribute('style');
+      await emulate({});
+    }
+  };
+  it(`${title}: light`, shown({ 'prefers-color-scheme': 'light' }));
+  it(`${title}: dark`, shown({ 'prefers-color-scheme': 'dark' }));
+  itWith('forced colours', `${title}: forced colours`, shown({ 'forced-colors': 'active' }));
 }

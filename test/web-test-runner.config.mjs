@@ -3,6 +3,7 @@ import { esbuildPlugin } from '@web/dev-server-esbuild';
 import { defaultReporter } from '@web/test-runner';
 import { build } from 'esbuild';
 import { browserCommands, launcherOf } from './browser-commands.mjs';
+import { CARRIERS } from './carriers.mjs';
 import { findEngine } from './engines/find.mjs';
 import { jsonReport } from './runner-report.mjs';
 
@@ -11,25 +12,33 @@ const path = (relative) => fileURLToPath(new URL(relative, import.meta.url));
 /** `ASTIG_ENGINES=firefox,webkit npx wtr …` for others than Chromium; `npm test` runs this once for each engine. */
 const engines = (process.env.ASTIG_ENGINES ?? 'chromium').split(',');
 
-/** mathjs leans on CommonJS, which no browser loads: the one file that uses it is served as a bundle. */
-function algebraBundle() {
-  let bundle;
+/** Serves each file that carries a library as a bundle. */
+function carriers() {
+  const bundles = new Map();
   return {
-    name: 'algebra-bundle',
+    name: 'carriers',
     async serve(context) {
-      if (!/^\/core\/algebra\.(ts|js)$/.test(context.path)) return undefined;
-      bundle ??= build({ entryPoints: [path('../core/algebra.ts')], bundle: true, format: 'esm', target: 'es2022', write: false });
-      return { body: (await bundle).outputFiles[0].text, type: 'js' };
+      const file = CARRIERS.find((carrier) => [`/${carrier}.ts`, `/${carrier}.js`].includes(context.path));
+      if (!file) return undefined;
+      if (!bundles.has(file)) bundles.set(file, build({ entryPoints: [path(`../${file}.ts`)], bundle: true, format: 'esm', target: 'es2022', write: false }));
+      return { body: (await bundles.get(file)).outputFiles[0].text, type: 'js' };
     },
   };
+}
+
+/** The address of a worker is no import, so nothing turns its `.js` into the `.ts` that there is. */
+function workerSource(context, next) {
+  context.path = context.path.replace(/^(\/components\/.*-worker)\.js$/, '$1.ts');
+  return next();
 }
 
 export default {
   rootDir: path('..'),
   files: ['test/components/**/*.test.ts'],
   nodeResolve: true,
+  middleware: [workerSource],
   plugins: [
-    algebraBundle(),
+    carriers(),
     // The plugin hands the file to esbuild as it stands and follows no `extends`, hence the tsconfig at the root.
     esbuildPlugin({ ts: true, json: true, target: 'es2022', tsconfig: path('../tsconfig.json') }),
     browserCommands(),

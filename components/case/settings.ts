@@ -1,6 +1,6 @@
 import type { ComplexAttributeConverter } from 'lit';
-import { KERATOMETRIC_CONSTANT, LIMITS, RefusedValue } from '../../core/numbers.js';
-import type { EyePlan } from '../../core/numbers.js';
+import { KERATOMETRIC_CONSTANT, LIMITS, refused } from '../../core/numbers.js';
+import type { EyePlan, RefusedValue } from '../../core/numbers.js';
 import { DECIMAL } from '../internal/decimal.js';
 import type { KUnit } from '../internal/case-model.js';
 
@@ -34,19 +34,18 @@ export function readingsInDioptres(
   given: Record<Reading, GivenReading>,
 ): { readings: Pick<EyePlan, Reading>; refusals: RefusedValue[] } {
   const refusals: RefusedValue[] = [];
-  if (unit !== 'D' && unit !== 'mm') refusals.push(new RefusedValue('kUnit', unit, 'D, mm'));
+  if (unit !== 'D' && unit !== 'mm') refusals.push(refused('kUnit', unit, 'choice', { choices: 'D, mm' }));
   const convert = (field: Reading): number | null => {
     const { value, exact } = given[field];
     if (unit !== 'mm' || exact || value === null || value === undefined) return value;
     const { min, max } = RADIUS_LIMITS;
     if (typeof value === 'number' && value >= min && value <= max) return KERATOMETRIC_CONSTANT / value;
-    refusals.push(new RefusedValue(field, value, `${min.toFixed(2)} to ${max.toFixed(2)} mm`));
+    refusals.push(refused(field, value, 'range', { min: min.toFixed(2), max: max.toFixed(2), unit: 'mm' }));
     return null;
   };
   const readings = { flatK: convert('flatK'), steepK: convert('steepK') };
   if (unit === 'mm' && refusals.length === 0 && longer(given)) {
-    const limits = `at most ${given.flatK.value} mm, for the steep radius must not be longer than the flat one`;
-    refusals.push(new RefusedValue('steepK', given.steepK.value, limits));
+    refusals.push(refused('steepK', given.steepK.value, 'steepRadius', { max: given.flatK.value! }));
   }
   return { readings, refusals };
 }

@@ -1,24 +1,27 @@
 import { html } from 'lit';
 import type { TemplateResult } from 'lit';
-import { siteName } from '../../core/numbers.js';
 import type { CompletePlan, PlanOutcome } from '../../core/numbers.js';
-import { angle, astigmatismText, dioptres, meridianText, millimetres, siteText } from '../internal/format.js';
+import { angle, astigmatismText, dioptres, meridianText, millimetres, placeText, siteText } from '../internal/format.js';
+import type { Language } from '../internal/language/language.js';
+import { corneaWords } from './cornea.words.js';
 
 /** What each line in the drawing is, with its figures. Repeats the text alternative, so it is not read out again. */
-export function corneaKey(plan: CompletePlan, { before, after }: PlanOutcome): TemplateResult {
-  const entries: [TemplateResult, string][] = [[sample('before'), `Before ${astigmatismText(before)}`]];
-  if (plan.incisionSite !== null) {
-    const where = `${siteText(plan.incisionSite)} ${siteName(plan.incisionSite, plan.eye)}`;
-    entries.push([sample('entry'), `Incision ${millimetres(plan.incisionWidth)} at ${where}`]);
+export function corneaKey(plan: CompletePlan, { before, after }: PlanOutcome, language: Language): TemplateResult {
+  const say = language.say(corneaWords);
+  const { numbers } = language;
+  const { eye, incisionSite, incisionWidth, arcCount, arcSite, arcLength, lensCylinder, lensMeridian } = plan;
+  const at = (site: number): { site: string; place: string } => ({ site: siteText(site, numbers), place: placeText(site, eye, language) });
+  const entries: [TemplateResult, string][] = [[sample('before'), say('keyBefore', { astigmatism: astigmatismText(before, numbers) })]];
+  if (incisionSite !== null) {
+    entries.push([sample('entry'), say('keyIncision', { width: millimetres(incisionWidth, numbers), ...at(incisionSite) })]);
   }
-  if (plan.arcCount > 0 && plan.arcSite !== null) {
-    const name = plan.arcCount === 2 ? 'Pair of arcs' : 'Arc';
-    entries.push([sample('arc-line'), `${name} ${angle(plan.arcLength)} at ${siteText(plan.arcSite)} ${siteName(plan.arcSite, plan.eye)}`]);
+  if (arcCount > 0 && arcSite !== null) {
+    entries.push([sample('arc-line'), say(arcCount === 2 ? 'keyPair' : 'keyArc', { length: angle(arcLength, numbers), ...at(arcSite) })]);
   }
-  if (plan.lensCylinder && plan.lensMeridian !== null) {
-    entries.push([sample('lens-line'), `Lens ${dioptres(plan.lensCylinder)} on ${meridianText(plan.lensMeridian)}`]);
+  if (lensCylinder && lensMeridian !== null) {
+    entries.push([sample('lens-line'), say('keyLens', { power: dioptres(lensCylinder, numbers), meridian: meridianText(lensMeridian, numbers) })]);
   }
-  entries.push([sample('after-line'), `Remaining, as expected, ${astigmatismText(after)}`]);
+  entries.push([sample('after-line'), say('keyAfter', { astigmatism: astigmatismText(after, numbers) })]);
   return html`<ul class="key" aria-hidden="true">${entries.map(([line, label]) => html`<li>${line}<span>${label}</span></li>`)}</ul>`;
 }
 

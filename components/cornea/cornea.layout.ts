@@ -48,19 +48,21 @@ export interface LayoutInput {
   turn: number;
   eye: EyeSide;
   title: string;
+  /** Words for the two sides. */
+  sides: { temporal: string; nasal: string };
 }
 
 const every = (step: number): number[] => Array.from({ length: 360 / step }, (_, index) => index * step);
 
 /** Everything of the drawing that does not depend on the plan, from its width and the size of its text. */
-export function layoutCornea({ width, font, family, turn, eye, title }: LayoutInput): CorneaLayout {
+export function layoutCornea({ width, font, family, turn, eye, title, sides }: LayoutInput): CorneaLayout {
   const half = width / 2;
   const size = figureSize(font, width);
   const figure = textSize('270', size, family);
   const scale = Math.max(4, (half - GAP - figure.width - EDGE) / RADII.longTick);
   const ring = RADII.longTick * scale + GAP;
   const outer = ring + Math.max(figure.width, figure.height);
-  const words = sideWords(eye, turn);
+  const words = sideWords(eye, turn, sides);
   const wordSizes = words.map(({ text }) => textSize(text, size, family));
   const titleSize = textSize(title, TITLE * size, family, 600);
   const halfHeight = Math.max(half, ...[...wordSizes, titleSize].map((word) => heightBeside(outer, half, word.width, word.height)));
@@ -98,9 +100,10 @@ export function layoutCornea({ width, font, family, turn, eye, title }: LayoutIn
 }
 
 /** "nasal" and "temporal" in the corner towards their side, with an arrow that points there. */
-function sideWords(eye: EyeSide, turn: number): { text: string; right: boolean; top: boolean }[] {
-  return (['temporal', 'nasal'] as const).map((name) => {
-    const shown = site((name === 'temporal' ? temporalSite(eye) : temporalSite(eye) + 180) + turn);
+function sideWords(eye: EyeSide, turn: number, { temporal, nasal }: LayoutInput['sides']): { text: string; right: boolean; top: boolean }[] {
+  const sides = [[temporal, temporalSite(eye)] as const, [nasal, temporalSite(eye) + 180] as const];
+  return sides.map(([name, at]) => {
+    const shown = site(at + turn);
     if (shown === 0) return { text: `${name} →`, right: true, top: false };
     if (shown === 180) return { text: `← ${name}`, right: false, top: false };
     return shown === 270 ? { text: `${name} ↓`, right: true, top: false } : { text: `${name} ↑`, right: true, top: true };

@@ -8,19 +8,21 @@ import type { CaseModel } from '../internal/case-model.js';
 import { drawingStyles } from '../internal/drawing-styles.js';
 import { DragController, REACH } from '../internal/drag-controller.js';
 import type { DragTarget } from '../internal/drag-controller.js';
-import { capital } from '../internal/format.js';
 import { direction } from '../internal/geometry.js';
 import type { Point } from '../internal/geometry.js';
 import type { Steppable } from '../internal/key-step.js';
 import { SliderControls } from '../internal/slider-controls.js';
 import type { SliderOwner } from '../internal/slider-controls.js';
 import { handleStyles } from '../internal/handle-styles.js';
+import { PictureController } from '../internal/picture/picture-controller.js';
+import type { PictureSize } from '../internal/picture/raster.js';
 import { SizeController } from '../internal/size-controller.js';
 import { SourceController } from '../internal/source-controller.js';
 import { sourceStyles } from '../internal/source-styles.js';
 import { tokens } from '../internal/tokens.js';
+import { placeWords } from '../internal/place.words.js';
 import { AstigView } from '../internal/view.js';
-import { EYE_NAME, NO_CASE, SOURCE, SOURCE_OF_SPREAD } from '../internal/words.js';
+import { sharedWords } from '../internal/words.js';
 import { SLOW, dragPatch, patchOf, steppable } from './cornea.edits.js';
 import { corneaKey } from './cornea.key.js';
 import { layoutCornea } from './cornea.layout.js';
@@ -30,8 +32,9 @@ import type { Handle, HandleName } from './cornea.parts.js';
 import { drawCornea, drawHandle } from './cornea.drawing.js';
 import { clickedHandle } from './cornea.click.js';
 import { corneaStyles } from './cornea.styles.js';
-import { HANDLE_LABEL, HINT, SPREAD_HINT, describe, spokenHandle } from './cornea.words.js';
-import { VIEWPOINTS, VIEWPOINT_NAME, viewpointTurn } from './viewpoint.js';
+import { controlName, describe, nameOf, spokenHandle } from './cornea.speech.js';
+import { corneaWords } from './cornea.words.js';
+import { VIEWPOINTS, viewpointTurn } from './viewpoint.js';
 import type { Viewpoint } from './viewpoint.js';
 
 const TAG = 'astig-cornea';
@@ -77,14 +80,34 @@ export class AstigCornea extends AstigView implements DragTarget<Handle>, Slider
   /** Leaves out the sector in which the remaining steep meridian may lie. */
   @property({ type: Boolean, attribute: 'hide-spread' }) hideSpread = false;
 
+  /** Shows a row that copies the drawing as a picture, saves it, or lets it be dragged into a document. */
+  @property({ type: Boolean }) pictures = false;
+
   private readonly size = new SizeController(this);
+  private readonly picture = new PictureController(this, this.language);
   private readonly drag = new DragController<Handle>(this, this);
   private readonly sliders = new SliderControls<HandleName>(this, this);
   private readonly drawing = createRef<SVGSVGElement>();
-  private readonly source = new SourceController(this);
+  private readonly source = new SourceController(this, this.language);
   private grip: Grip | null = null;
   private dragged = false;
   private known: { key: string; layout: CorneaLayout } | null = null;
+
+  /**
+   * The drawing as an SVG file of its own, without the handles, in the looks that it has now.
+   * @throws Error while nothing is drawn, for instance without a case.
+   */
+  toSVG(): string {
+    return this.picture.file();
+  }
+
+  /**
+   * The same as a PNG, `width` px wide (16–8192).
+   * @throws RangeError for a width out of range; Error where nothing is drawn or the page forbids images from `data:`.
+   */
+  toPNG(size: PictureSize): Promise<Blob> {
+    return this.picture.png(size);
+  }
 
   surface(): SVGSVGElement | null {
     return this.drawing.value ?? null;
@@ -138,11 +161,11 @@ export class AstigCornea extends AstigView implements DragTarget<Handle>, Slider
   }
 
   sliderLabel(name: HandleName): string {
-    return HANDLE_LABEL[name];
+    return controlName(name, this.language);
   }
 
   sliderText(name: HandleName): string {
-    return spokenHandle(name, this.model!.plan);
+    return spokenHandle(name, this.model!.plan, this.language);
   }
 
   sliderPatch(name: HandleName, value: number): EyePlan {
@@ -163,19 +186,21 @@ export class AstigCornea extends AstigView implements DragTarget<Handle>, Slider
   }
 
   protected override render(): TemplateResult {
-    const { model } = this;
-    if (!model) return html`<p class="quiet">${NO_CASE}</p>`;
+    const { model, language } = this;
+    const shared = language.say(sharedWords);
+    if (!model) return html`<p class="quiet">${shared('noCase')}</p>`;
+    const say = language.say(corneaWords);
     const { plan, outcome } = model;
     const layout = this.layout();
     const viewpoint = this.knownViewpoint;
     const handles = this.editable ? this.handles() : [];
     const { half, halfHeight } = layout;
-    return html`<figure class="plate" tabindex="-1" aria-label=${`${EYE_NAME[plan.eye]}, ${VIEWPOINT_NAME[viewpoint]}`}>
+    return html`<figure class="plate" tabindex="-1" aria-label=${nameOf(plan, viewpoint, language)}>
       <span class="probe"></span>
       <svg
         ${ref(this.drawing)}
         role="img"
-        aria-label=${describe(plan, outcome, viewpoint)}
+        aria-label=${describe(plan, outcome, viewpoint, language)}
         font-size=${layout.size}
         viewBox="${-half} ${-halfHeight} ${2 * half} ${2 * halfHeight}"
         @pointerdown=${this.drag.onPointerDown}
@@ -184,10 +209,11 @@ export class AstigCornea extends AstigView implements DragTarget<Handle>, Slider
         ${drawCornea(plan, outcome, layout, this.hideSpread)} ${handles.map((handle) => this.handle(handle))}
       </svg>
       ${this.sliders.render(this.movable())}
-      ${corneaKey(plan, outcome)}
-      <figcaption class="quiet">${capital(VIEWPOINT_NAME[viewpoint])}. <span class="hint">${handles.length > 0 ? HINT : nothing}</span>
-        ${this.hideSpread ? nothing : html`${SPREAD_HINT} ${this.source.button({ figure: 'spread' }, SOURCE, SOURCE_OF_SPREAD)}`}
+      ${corneaKey(plan, outcome, language)}
+      <figcaption class="quiet">${say(`${viewpoint}Caption`)} <span class="hint">${handles.length > 0 ? say('hint') : nothing}</span>
+        ${this.hideSpread ? nothing : html`${say('spreadHint')} ${this.source.button({ figure: 'spread' }, shared('source'), shared('sourceOfSpread'))}`}
       </figcaption>
+      ${this.picture.render(this.pictures)}
     </figure>
     ${this.source.render()}`;
   }
@@ -233,8 +259,11 @@ export class AstigCornea extends AstigView implements DragTarget<Handle>, Slider
   private layout(): CorneaLayout {
     const { width, font, family } = this.size;
     const { eye } = this.model!.plan;
-    const key = `${width} ${font} ${family} ${this.turn} ${eye}`;
-    if (this.known?.key !== key) this.known = { key, layout: layoutCornea({ width, font, family, turn: this.turn, eye, title: EYE_NAME[eye] }) };
+    const title = this.language.say(sharedWords)(eye);
+    const place = this.language.say(placeWords);
+    const sides = { temporal: place('temporal'), nasal: place('nasal') };
+    const key = `${width} ${font} ${family} ${this.turn} ${eye} ${title} ${sides.temporal} ${sides.nasal}`;
+    if (this.known?.key !== key) this.known = { key, layout: layoutCornea({ width, font, family, turn: this.turn, eye, title, sides }) };
     return this.known.layout;
   }
 }

@@ -1,66 +1,42 @@
-import { ruleOf } from '../../core/numbers.js';
-import type { CompletePlan, PlanOutcome } from '../../core/numbers.js';
-import { meridianText, spokenSite } from '../internal/format.js';
-import { EYE_NAME, RULE_NAME } from '../internal/words.js';
-import { LEAST_DRAWN } from './cornea.parts.js';
-import type { HandleName } from './cornea.parts.js';
-import { VIEWPOINT_NAME } from './viewpoint.js';
-import type { Viewpoint } from './viewpoint.js';
+import type { Words } from '../internal/language/language.js';
 
-/** Names of the controls behind the handles. */
-export const HANDLE_LABEL: Record<HandleName, string> = {
-  incision: 'Site of the incision',
-  arc: 'Site of the relaxing arc',
-  'arc-end': 'Length of the relaxing arc',
-  lens: 'Meridian of the toric lens',
-};
+export const corneaWords = {
+  part: 'cornea',
+  en: {
+    incisionControl: 'Site of the incision',
+    arcControl: 'Site of the relaxing arc',
+    arcEndControl: 'Length of the relaxing arc',
+    lensControl: 'Meridian of the toric lens',
+    incisionAt: 'incision at {$incision}',
+    arcAt: 'arc at {$arc}',
+    arcLong: 'arc {$length} degrees long',
+    lensOn: 'lens on the meridian {$lensMeridian} degrees',
 
-export const SPREAD_HINT = 'The shaded sector holds the remaining steep meridian of half of all eyes like this.';
+    facing: 'seen from the front',
+    above: 'seen by the surgeon at the head, upside down',
+    temporal: 'seen by the surgeon at the temporal side',
+    facingCaption: 'Seen from the front.',
+    aboveCaption: 'Seen by the surgeon at the head, upside down.',
+    temporalCaption: 'Seen by the surgeon at the temporal side.',
+    hint: 'Drag a handle, click the ring, or use the arrow keys.',
+    spreadHint: 'The shaded sector holds the remaining steep meridian of half of all eyes like this.',
 
-export const HINT = 'Drag a handle, click the ring, or use the arrow keys.';
+    name: '{$eye}, {$view}',
+    described: '{$name}.',
+    hardlyAny: 'The cornea has hardly any astigmatism.',
+    steep: 'The cornea is steep along {$meridian} degrees by {$power} dioptres, {$rule}.',
+    entry: 'Incision {$width} mm wide at {$incision}.',
+    oneArc: 'One relaxing arc {$length} degrees long, at {$arc}.',
+    pair: 'A pair of relaxing arcs, each {$length} degrees long, at {$arc}, and opposite.',
+    lens: 'Toric lens of {$lensPower} dioptres on the meridian {$lensMeridian} degrees.',
+    nothingRemains: 'Hardly anything is expected to remain.',
+    remains: 'Expected to remain: {$power} dioptres, steep along {$meridian} degrees.',
 
-/** What a control says of its value. */
-export function spokenHandle(name: HandleName, plan: CompletePlan): string {
-  switch (name) {
-    case 'incision':
-      return `incision at ${spokenSite(plan.incisionSite ?? 0, plan.eye)}`;
-    case 'arc':
-      return `arc at ${spokenSite(plan.arcSite ?? 0, plan.eye)}`;
-    case 'arc-end':
-      return `arc ${plan.arcLength} degrees long`;
-    case 'lens':
-      return `lens on the meridian ${spokenMeridian(plan.lensMeridian ?? 180)}`;
-  }
-}
-
-/** The picture in words. */
-export function describe(plan: CompletePlan, outcome: PlanOutcome, viewpoint: Viewpoint): string {
-  const { before, after } = outcome;
-  const parts = [`${EYE_NAME[plan.eye]}, ${VIEWPOINT_NAME[viewpoint]}.`];
-  parts.push(
-    before.magnitude < LEAST_DRAWN
-      ? 'The cornea has hardly any astigmatism.'
-      : `The cornea is steep along ${spokenMeridian(before.meridian)} by ${before.magnitude.toFixed(2)} dioptres, ${RULE_NAME[ruleOf(before)]}.`,
-  );
-  if (plan.incisionSite !== null) {
-    parts.push(`Incision ${plan.incisionWidth} mm wide at ${spokenSite(plan.incisionSite, plan.eye)}.`);
-  }
-  if (plan.arcCount > 0 && plan.arcSite !== null) {
-    const which = plan.arcCount === 2 ? 'A pair of relaxing arcs, each' : 'One relaxing arc';
-    const opposite = plan.arcCount === 2 ? ', and opposite' : '';
-    parts.push(`${which} ${plan.arcLength} degrees long, at ${spokenSite(plan.arcSite, plan.eye)}${opposite}.`);
-  }
-  if (plan.lensCylinder && plan.lensMeridian !== null) {
-    parts.push(`Toric lens of ${plan.lensCylinder.toFixed(2)} dioptres on the meridian ${spokenMeridian(plan.lensMeridian)}.`);
-  }
-  parts.push(
-    after.magnitude < LEAST_DRAWN
-      ? 'Hardly anything is expected to remain.'
-      : `Expected to remain: ${after.magnitude.toFixed(2)} dioptres, steep along ${spokenMeridian(after.meridian)}.`,
-  );
-  return parts.join(' ');
-}
-
-function spokenMeridian(degrees: number): string {
-  return meridianText(degrees).replace('°', ' degrees');
-}
+    keyBefore: 'Before {$astigmatism}',
+    keyIncision: 'Incision {$width} at {$site} {$place}',
+    keyArc: 'Arc {$length} at {$site} {$place}',
+    keyPair: 'Pair of arcs {$length} at {$site} {$place}',
+    keyLens: 'Lens {$power} on {$meridian}',
+    keyAfter: 'Remaining, as expected, {$astigmatism}',
+  },
+} as const satisfies Words;

@@ -14,9 +14,3 @@ export function viewpointTurn(viewpoint: Viewpoint, eye: EyeSide): number {
   if (viewpoint === 'above') return 180;
   return viewpoint === 'temporal' ? 270 - temporalSite(eye) : 0;
 }
-
-export const VIEWPOINT_NAME: Record<Viewpoint, string> = {
-  facing: 'seen from the front',
-  above: 'seen by the surgeon at the head, upside down',
-  temporal: 'seen by the surgeon at the temporal side',
-};

@@ -8,27 +8,32 @@ const TRAILING: Record<string, RegExp> = {
   mm: /mm$/i,
   '°': /°$/,
   µm: /(?:μm|um)$/i,
-  years: /(?:years?|y)$/i,
+  years: /(?:years?|y|jahre?|años?|ans?|岁|سنة|سنوات|عام[اًا]*)$/i,
 };
 
-/** The number in a text as people write it: decimal point or comma, spaces, its own unit. `bare` is what is left to read. */
+/**
+ * The number in a text as people write it: decimal point or comma, spaces, Arabic digits, its own unit. `bare` is what is
+ * left to read.
+ */
 export function readNumber(text: string, unit: string): { bare: string; value: number | null } {
   const bare = text
     .normalize('NFKC')
-    .replace(/\s/g, '')
+    // White space, and the marks that keep a copied figure together in a text that runs to the left.
+    .replace(/[\s\p{Cf}]/gu, '')
+    .replace(/[٠-٩۰-۹]/g, (digit) => String(digit.charCodeAt(0) & 15))
     .replace('−', '-')
-    .replace(',', '.')
+    .replace(/[,٫]/, '.')
     .replace(TRAILING[unit] ?? /$^/, '');
   return { bare, value: DECIMAL.test(bare) ? Number(bare) : null };
 }
 
 /** A number as a field shows it: as few decimals as say all there is to say, within the field's bounds. */
-export function shownNumber(value: number, { digits: [fewest, most] }: Pick<FieldSpec, 'digits'>): string {
+export function shownNumber(value: number, { digits: [fewest, most] }: Pick<FieldSpec, 'digits'>, lang = 'en'): string {
   for (let digits = fewest; digits < most; digits += 1) {
     const scaled = value * 10 ** digits;
-    if (Math.abs(scaled - Math.round(scaled)) < 1e-6) return decimal(value, digits);
+    if (Math.abs(scaled - Math.round(scaled)) < 1e-6) return decimal(value, digits, lang);
   }
-  return decimal(value, most);
+  return decimal(value, most, lang);
 }
 
 /** Whether more digits could still bring `bare` between the limits, so that it is too early to call it wrong. */

@@ -5,15 +5,20 @@ import { DEFAULTS, RISKS } from '../../core/numbers.js';
 import type { EyeSide } from '../../core/numbers.js';
 import { withoutPlan } from '../internal/case-model.js';
 import type { CaseModel } from '../internal/case-model.js';
+import { fieldWords } from '../internal/field.words.js';
+import type { Language } from '../internal/language/language.js';
 import { samePlan } from '../internal/proposal.js';
+import { refusalText, unitText } from '../internal/refusal.js';
 import { asideOf } from './entry.asides.js';
 import { chosen } from './entry.choices.js';
 import type { Choice } from './entry.choices.js';
 import { NUMBER_FIELDS, specOf } from './entry.fields.js';
 import type { NumberField } from './entry.fields.js';
 import type { Typing } from './entry.typing.js';
-import { GROUP, LABEL, MORE, NOT_DEFAULT, NOT_NEEDED, OPTIONS, REDO, REFUSED, RESET, RISK_NAME, UNDO, limitsText, mirrorText, offerText, refusalText } from './entry.words.js';
-import type { Option } from './entry.words.js';
+import { OPTIONS, REFUSALS, limitsText } from './entry.speech.js';
+import type { Option } from './entry.speech.js';
+import { entryWords } from './entry.words.js';
+import type { EntryId } from './entry.words.js';
 
 /** What a button of the form does. */
 export type Action = 'undo' | 'redo' | 'reset' | 'mirror' | 'dismiss';
@@ -24,24 +29,25 @@ export interface FormState {
   typing: Typing;
   /** Whether nothing can be changed here. */
   fixed: boolean;
+  language: Language;
 }
 
 /** One or more rows of fields under a heading. */
-export function group(name: keyof typeof GROUP, content: unknown): TemplateResult {
+export function group(name: EntryId, content: unknown, language: Language): TemplateResult {
   return html`<fieldset part="group">
-    <legend>${GROUP[name]}</legend>
+    <legend>${language.say(entryWords)(name)}</legend>
     <div class="fields">${content}</div>
   </fieldset>`;
 }
 
 /** A number with its label, unit, limits and, when it is wrong, what is wrong. */
-export function numberField(id: NumberField, { model, typing, fixed }: FormState): TemplateResult {
+export function numberField(id: NumberField, { model, typing, fixed, language }: FormState): TemplateResult {
   const spec = specOf(id, model.kUnit);
-  const error = typing.error(id);
-  const aside = asideOf(id, model.plan);
+  const error = typing.error(id, language);
+  const aside = asideOf(id, model.plan, language);
   return html`<div class="field" part="field">
-    <label for=${id}>${LABEL[id]}</label>
-    <div class="box">
+    <label for=${id}>${language.say(fieldWords)(id)}</label>
+    <div class="box" dir="ltr">
       <input
         id=${id}
         name=${id}
@@ -53,23 +59,24 @@ export function numberField(id: NumberField, { model, typing, fixed }: FormState
         aria-describedby="${id}-aside ${id}-note"
         aria-invalid=${error === null ? 'false' : 'true'}
         ?readonly=${fixed}
-        .value=${live(typing.text(id, model))}
+        .value=${live(typing.text(id, model, language))}
       />
-      <span class="unit" aria-hidden="true">${spec.limits.unit}</span>
+      <span class="unit" aria-hidden="true">${unitText(spec.limits.unit, language)}</span>
     </div>
     <div class="notes">
       <p id="${id}-aside" class="aside" part="aside">${aside}</p>
-      <p id="${id}-note" class=${error === null ? 'limits' : 'error'} part=${error === null ? 'limits' : 'error'}>${error ?? limitsText(spec)}</p>
+      <p id="${id}-note" class=${error === null ? 'limits' : 'error'} part=${error === null ? 'limits' : 'error'}>${error ?? limitsText(spec, language)}</p>
     </div>
   </div>`;
 }
 
 /** A row of switches of which one is on. */
-export function choiceField(name: Choice, { model, fixed }: FormState): TemplateResult {
+export function choiceField(name: Choice, { model, fixed, language }: FormState): TemplateResult {
+  const say = language.say(entryWords);
   const on = chosen(name, model.plan, model.kUnit);
   return html`<div class="choice ${name}" part="field" role="radiogroup" aria-labelledby="${name}-label">
-    <p class="label" id="${name}-label">${LABEL[name]}</p>
-    <div class="segments">${OPTIONS[name].map(([value, text]: Option) => segment(name, value, text, value === on, fixed))}</div>
+    <p class="label" id="${name}-label">${language.say(fieldWords)(name)}</p>
+    <div class="segments">${OPTIONS[name].map(([value, text]: Option) => segment(name, value, text === null ? value : say(text), value === on, fixed))}</div>
   </div>`;
 }
 
@@ -81,15 +88,15 @@ function segment(name: Choice, value: string, text: string, on: boolean, fixed: 
 }
 
 /** What can be ticked of the eye and the patient. */
-export function riskField({ model, fixed }: FormState): TemplateResult {
+export function riskField({ model, fixed, language }: FormState): TemplateResult {
   const ticked = model.plan.risks.split(' ');
   return html`<div class="choice risks" part="field" role="group" aria-labelledby="risks-label">
-    <p class="label" id="risks-label">${LABEL.risks}</p>
+    <p class="label" id="risks-label">${language.say(fieldWords)('risks')}</p>
     <div class="segments">
       ${RISKS.map(
         (risk) => html`<label class="segment" part="segment">
           <input type="checkbox" name="risks" .value=${risk} .checked=${live(ticked.includes(risk))} ?disabled=${fixed} />
-          <span>${RISK_NAME[risk]}</span>
+          <span>${language.say(entryWords)(risk)}</span>
         </label>`,
       )}
     </div>
@@ -97,7 +104,8 @@ export function riskField({ model, fixed }: FormState): TemplateResult {
 }
 
 /** Fields that are rarely touched. Open from the start when one of them says something unusual. */
-export function more(name: string, ids: readonly NumberField[], open: Map<string, boolean>, form: FormState): TemplateResult {
+export function more(name: 'moreIncision' | 'moreArcs', ids: readonly NumberField[], open: Map<string, boolean>, form: FormState): TemplateResult {
+  const say = form.language.say(entryWords);
   const { plan } = form.model;
   const unusual = ids.some((id) => {
     const { planField } = NUMBER_FIELDS[id];
@@ -108,34 +116,36 @@ export function more(name: string, ids: readonly NumberField[], open: Map<string
     ?open=${open.get(name) ?? unusual}
     @toggle=${(event: Event) => open.set(name, (event.target as HTMLDetailsElement).open)}
   >
-    <summary part="more">${MORE}: ${ids.map((id) => LABEL[id].toLowerCase()).join(', ')}${unusual ? html` <em>(${NOT_DEFAULT})</em>` : nothing}</summary>
+    <summary part="more">${say(name)}${unusual ? html` <em>${say('unusual')}</em>` : nothing}</summary>
     <div class="fields">${ids.map((id) => numberField(id, form))}</div>
   </details>`;
 }
 
 /** What the page has set and could not be taken. */
-export function refusedBox({ refusals }: CaseModel): TemplateResult | typeof nothing {
+export function refusedBox({ refusals }: CaseModel, language: Language): TemplateResult | typeof nothing {
   if (refusals.length === 0) return nothing;
   return html`<div class="refused" part="refused" role="alert">
-    <p>${REFUSED}</p>
+    <p>${language.say(entryWords)('refused')}</p>
     <ul>
-      ${refusals.map((refusal) => html`<li>${refusalText(refusal)}</li>`)}
+      ${refusals.map((refusal) => html`<li>${refusalText(refusal, language, REFUSALS)}</li>`)}
     </ul>
   </div>`;
 }
 
 /** The offer to mirror, after the eye was switched to `eye`. */
-export function offerBox(eye: EyeSide): TemplateResult {
+export function offerBox(eye: EyeSide, language: Language): TemplateResult {
+  const say = language.say(entryWords);
   return html`<div class="offer" part="offer">
-    <p>${offerText(eye)}</p>
-    <div class="buttons">${button('mirror', mirrorText(eye))} ${button('dismiss', NOT_NEEDED)}</div>
+    <p>${say(eye === 'right' ? 'nowRight' : 'nowLeft')}</p>
+    <div class="buttons">${button('mirror', say(eye === 'right' ? 'mirrorRight' : 'mirrorLeft'))} ${button('dismiss', say('notNeeded'))}</div>
   </div>`;
 }
 
-export function actionButtons({ plan, canUndo, canRedo }: CaseModel, fixed: boolean): TemplateResult {
+export function actionButtons({ plan, canUndo, canRedo }: CaseModel, fixed: boolean, language: Language): TemplateResult {
+  const say = language.say(entryWords);
   const canReset = !fixed && !samePlan(plan, withoutPlan(plan));
   return html`<div class="buttons actions">
-    ${button('undo', UNDO, canUndo)} ${button('redo', REDO, canRedo)} ${button('reset', RESET, canReset)}
+    ${button('undo', say('undo'), canUndo)} ${button('redo', say('redo'), canRedo)} ${button('reset', say('reset'), canReset)}
   </div>`;
 }
 

@@ -21,8 +21,11 @@ export const entryStyles = css`
   /* Floating takes the legend out of the border, so that the grid can place it; inside a grid nothing floats. */
   legend {
     float: left;
+    max-inline-size: 100%;
     padding: 0;
     font-weight: 600;
+    overflow-wrap: break-word;
+    hyphens: auto;
   }
   .fields {
     display: grid;

@@ -8,7 +8,7 @@ import { propose, samePlan } from '../internal/proposal.js';
 import { controlStyles } from '../internal/control-styles.js';
 import { tokens } from '../internal/tokens.js';
 import { AstigView } from '../internal/view.js';
-import { ESTIMATE, NO_CASE } from '../internal/words.js';
+import { sharedWords } from '../internal/words.js';
 import { choiceField as planFieldOf, chosenPatch, mirrored } from './entry.choices.js';
 import type { Choice } from './entry.choices.js';
 import { isNumberField, isPlanned, sourceOf } from './entry.fields.js';
@@ -17,7 +17,7 @@ import { actionButtons, choiceField, group, more, numberField, offerBox, refused
 import type { Action, FormState } from './entry.parts.js';
 import { entryStyles } from './entry.styles.js';
 import { Typing } from './entry.typing.js';
-import { FORM, offerText } from './entry.words.js';
+import { entryWords } from './entry.words.js';
 
 const TAG = 'astig-entry';
 
@@ -87,54 +87,58 @@ export class AstigEntry extends AstigView {
   }
 
   protected override render(): TemplateResult {
-    const { model } = this;
-    if (!model) return html`<p class="quiet">${NO_CASE}</p>`;
-    const form = { model, typing: this.typing, fixed: this.fixed };
-    return html`${refusedBox(model)}
+    const { model, language } = this;
+    const shared = language.say(sharedWords);
+    if (!model) return html`<p class="quiet">${shared('noCase')}</p>`;
+    const form = { model, typing: this.typing, fixed: this.fixed, language };
+    return html`${refusedBox(model, language)}
       <div
         class="form"
         role="group"
-        aria-label=${FORM}
+        aria-label=${language.say(entryWords)('form')}
         @input=${this.onInput}
         @change=${this.onChange}
         @keydown=${this.onKeydown}
         @focusout=${this.onFocusout}
         @click=${this.onClick}
       >
-        ${this.groups(form)} ${this.editable ? actionButtons(model, form.fixed) : nothing}
+        ${this.groups(form)} ${this.editable ? actionButtons(model, form.fixed, language) : nothing}
       </div>
       <p class="visually-hidden" role="status">${this.spoken}</p>
-      <p class="quiet">${ESTIMATE}</p>`;
+      <p class="quiet">${shared('estimate')}</p>`;
   }
 
   private groups(form: FormState): TemplateResult {
-    const { plan } = form.model;
+    const { model: { plan }, language } = form;
     const number = (id: NumberField): TemplateResult => numberField(id, form);
     const choice = (name: Choice): TemplateResult => choiceField(name, form);
-    return html`${group('eye', html`${choice('eye')} ${number('age')} ${this.offer === null ? nothing : offerBox(this.offer)} ${riskField(form)}`)}
+    return html`${group('theEye', html`${choice('eye')} ${number('age')} ${this.offer === null ? nothing : offerBox(this.offer, language)} ${riskField(form)}`, language)}
     ${group(
       'readings',
       html`${choice('kUnit')} ${number('flatK')} ${number('steepK')} ${number('steepMeridian')} ${choice('backSurface')}
       ${isPlanned('backSurface', plan) ? html`${number('backPower')} ${number('backMeridian')}` : nothing}`,
+      language,
     )}
     ${group(
       'incision',
       html`${choice('incision')}
       ${isPlanned('incision', plan)
-        ? html`${number('incisionSite')} ${number('incisionWidth')} ${more('incision', ['incisionFlattening'], this.opened, form)}`
+        ? html`${number('incisionSite')} ${number('incisionWidth')} ${more('moreIncision', ['incisionFlattening'], this.opened, form)}`
         : nothing}`,
+      language,
     )}
-    ${group('arcs', html`${choice('arcCount')} ${isPlanned('arcs', plan) ? this.arcs(form) : nothing}`)}
+    ${group('arcs', html`${choice('arcCount')} ${isPlanned('arcs', plan) ? this.arcs(form) : nothing}`, language)}
     ${group(
       'lens',
       html`${choice('lens')} ${isPlanned('lens', plan) ? html`${number('lensCylinder')} ${number('lensMeridian')}` : nothing}`,
+      language,
     )}`;
   }
 
   private arcs(form: FormState): TemplateResult {
     const number = (id: NumberField): TemplateResult => numberField(id, form);
     return html`${choiceField('arcMethod', form)} ${number('arcSite')} ${number('arcLength')} ${number('arcDepth')}
-    ${number('localThickness')} ${more('arcs', ['arcZone', 'arcFlattening'], this.opened, form)}`;
+    ${number('localThickness')} ${more('moreArcs', ['arcZone', 'arcFlattening'], this.opened, form)}`;
   }
 
   private onInput(event: Event): void {
@@ -182,7 +186,7 @@ export class AstigEntry extends AstigView {
   private finish(name: NumberField): void {
     if (!this.model) return;
     this.typing.finish(name, this.model);
-    this.spoken = this.typing.error(name) ?? this.spoken;
+    this.spoken = this.typing.error(name, this.language) ?? this.spoken;
     this.look();
     this.requestUpdate();
   }
@@ -212,7 +216,7 @@ export class AstigEntry extends AstigView {
   private offerMirroring(plan: CompletePlan): void {
     const worthwhile = !samePlan(plan, propose(plan, mirrored(plan)).plan);
     this.offer = worthwhile ? plan.eye : null;
-    this.spoken = worthwhile ? offerText(plan.eye) : '';
+    this.spoken = worthwhile ? this.language.say(entryWords)(plan.eye === 'right' ? 'nowRight' : 'nowLeft') : '';
   }
 
   private onClick(event: Event): void {

@@ -1,13 +1,15 @@
 import type { CompletePlan, EyePlan, RefusedValue } from '../../core/numbers.js';
 import type { CaseModel } from '../internal/case-model.js';
+import type { Language } from '../internal/language/language.js';
 import { NUMBER_FIELDS, converted, isPlanned, put, rangeBeside, sourceOf, specOf, valueOf } from './entry.fields.js';
 import type { FieldSpec, NumberField } from './entry.fields.js';
 import { isUnfinished, readNumber, shownNumber } from './entry.numbers.js';
-import { emptyText, notNumberText, orderText, outsideText, refusedText } from './entry.words.js';
+import { emptyText, notNumberText, orderText, outsideText, refusedText } from './entry.speech.js';
+import type { Complaint } from './entry.speech.js';
 
 /** What is wrong with a text. While it is being typed, `early` says that it may yet come right. */
 interface Problem {
-  message: string;
+  message: Complaint;
   early: boolean;
 }
 
@@ -44,14 +46,14 @@ export class Typing {
   }
 
   /** What a field shows. */
-  text(id: NumberField, model: CaseModel): string {
-    return this.typed.get(id)?.text ?? shownText(id, model);
+  text(id: NumberField, model: CaseModel, { numbers }: Language): string {
+    return this.typed.get(id)?.text ?? shownText(id, model, numbers);
   }
 
   /** What is to be said of a field, once it is sure that more typing will not mend it. */
-  error(id: NumberField): string | null {
+  error(id: NumberField, language: Language): string | null {
     const typed = this.typed.get(id);
-    return typed?.problem && (typed.finished || !typed.problem.early) ? typed.problem.message : null;
+    return typed?.problem && (typed.finished || !typed.problem.early) ? typed.problem.message(language) : null;
   }
 
   /** Takes a text as it is being typed. */
@@ -177,11 +179,11 @@ function exactly(id: NumberField, shown: number, base: number | null, model: Cas
 }
 
 /** What the plan holds for a field, as the form shows it; empty for none. */
-function shownText(id: NumberField, model: CaseModel): string {
+function shownText(id: NumberField, model: CaseModel, lang: string): string {
   const value = valueOf(model.plan, id);
-  return value === null ? '' : shownValue(id, value, model);
+  return value === null ? '' : shownValue(id, value, model, lang);
 }
 
-function shownValue(id: NumberField, value: number, { kUnit }: CaseModel): string {
-  return shownNumber(converted(id, kUnit, value), specOf(id, kUnit));
+function shownValue(id: NumberField, value: number, { kUnit }: CaseModel, lang?: string): string {
+  return shownNumber(converted(id, kUnit, value), specOf(id, kUnit), lang);
 }

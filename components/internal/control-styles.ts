@@ -32,7 +32,7 @@ export const controlStyles = css`
     gap: 0.5em;
   }
   .segment,
-  button:is([part='button'], [part='choose']) {
+  button[part='button'] {
     box-sizing: border-box;
     min-block-size: max(44px, 2.75em);
     min-inline-size: 44px;

@@ -7,12 +7,15 @@ export const drawingStyles = css`
     margin: 0 auto;
     max-inline-size: var(--astig-size, 34rem);
   }
+  /* As wide as the drawing and one em high: changes with both, and never because of what is drawn. */
   .probe {
     position: absolute;
-    inline-size: 1em;
+    inline-size: 100%;
     block-size: 1em;
     visibility: hidden;
     pointer-events: none;
+    /* Asked for by the export, where the page paints no ground. */
+    background-color: var(--_ground);
   }
   svg {
     display: block;
@@ -44,6 +47,36 @@ export const drawingStyles = css`
     display: flex;
     align-items: center;
     gap: 0.5em;
+  }
+  .picture-bar {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    gap: 0.25em 1.25em;
+    margin: 0.5em 0 0;
+    font-size: 0.875em;
+  }
+  .picture-bar :is(button, a) {
+    display: inline-flex;
+    align-items: center;
+    min-block-size: 44px;
+    padding: 0;
+    border: 0;
+    background: none;
+    color: inherit;
+    font: inherit;
+    text-decoration: underline dotted 1px;
+    text-underline-offset: 0.25em;
+    cursor: pointer;
+  }
+  .picture-bar :focus-visible {
+    outline: 3px solid var(--_focus);
+    outline-offset: 2px;
+  }
+  @media print {
+    .picture-bar {
+      display: none;
+    }
   }
   .key svg {
     inline-size: 1.75em;

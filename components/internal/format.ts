@@ -1,8 +1,12 @@
 import { clockFromSite, meridian, site, siteName } from '../../core/numbers.js';
 import type { Astigmatism, EyeSide } from '../../core/numbers.js';
+import { directionOf } from './language/direction.js';
+import { ENGLISH } from './language/language.js';
+import type { Language } from './language/language.js';
+import { placeWords } from './place.words.js';
 
 /** A space that keeps number and unit on one line. */
-const NBSP = '\u00a0';
+export const NBSP = '\u00a0';
 
 const formats = new Map<string, Intl.NumberFormat>();
 
@@ -11,36 +15,69 @@ export function decimal(value: number, digits: number, lang = 'en'): string {
   const shown = Math.abs(value) < 0.5 * 10 ** -digits ? 0 : value;
   // In English both ways print the same, and Intl takes ten times as long in the path of a drag.
   if (lang === 'en') return shown.toFixed(digits);
-  const key = `${lang} ${digits}`;
+  return formatOf(lang, `${digits}`, { minimumFractionDigits: digits, maximumFractionDigits: digits, useGrouping: false })
+    .format(shown)
+    // Marks of direction would stand in a field in which the number can be edited.
+    .replace(/[\u061c\u200e\u200f]/g, '');
+}
+
+/** `83 %`, of a share of 0.83. */
+export function percent(share: number, lang = 'en'): string {
+  if (lang === 'en') return `${decimal(100 * share, 0)}${NBSP}%`;
+  return isolated(formatOf(lang, '%', { style: 'percent' }).format(share), lang);
+}
+
+function formatOf(lang: string, kind: string, options: Intl.NumberFormatOptions): Intl.NumberFormat {
+  const key = `${lang} ${kind}`;
   let format = formats.get(key);
-  if (!format) {
-    format = new Intl.NumberFormat(lang, { minimumFractionDigits: digits, maximumFractionDigits: digits, useGrouping: false });
-    formats.set(key, format);
-  }
-  return format.format(shown);
+  if (!format) formats.set(key, (format = new Intl.NumberFormat(lang, options)));
+  return format;
+}
+
+/** A figure as one piece in a text that runs to the left: else `1 D @ 180°` would come out in another order. */
+export function isolated(figure: string, lang = 'en'): string {
+  return lang !== 'en' && directionOf(lang) === 'rtl' ? `\u2066${figure}\u2069` : figure;
 }
 
 /** `0.61 D` */
 export function dioptres(value: number, lang?: string): string {
-  return `${decimal(value, 2, lang)}${NBSP}D`;
+  return withUnit(decimal(value, 2, lang), 'D', lang);
 }
+
+/** A number that has been printed, with its unit behind it. */
+export function withUnit(number: string, unit: string, lang?: string): string {
+  if (unit === '°' || unit === '') return isolated(number + unit, lang);
+  // A unit that is a word of the language runs with it.
+  return OTHER_SCRIPT.test(unit) ? isolated(number, lang) + NBSP + unit : isolated(number + NBSP + unit, lang);
+}
+
+const OTHER_SCRIPT = /[\u0530-\uffff]/;
 
 /** `+0.61 D`, with a true minus sign. */
 export function signedDioptres(value: number, lang?: string): string {
   const rounded = Math.abs(value) < 0.005 ? 0 : value;
   const sign = rounded > 0 ? '+' : rounded < 0 ? '−' : '';
-  return sign + dioptres(Math.abs(rounded), lang);
+  return isolated(sign + dioptres(Math.abs(rounded), lang), lang);
 }
 
 /** `2.4 mm`, `2.75 mm`: as many decimals as are needed, one at least. */
 export function millimetres(value: number, lang?: string): string {
-  return `${decimal(value, Math.abs(value * 10 - Math.round(value * 10)) < 1e-9 ? 1 : 2, lang)}${NBSP}mm`;
+  return withUnit(millimetreNumber(value, lang), 'mm', lang);
+}
+
+/** The same without its unit. */
+export function millimetreNumber(value: number, lang?: string): string {
+  return decimal(value, Math.abs(value * 10 - Math.round(value * 10)) < 1e-9 ? 1 : 2, lang);
 }
 
 /** A meridian as printed on a dial: 1–180°, never 0. Tenths only where there are some. */
 export function meridianText(degrees: number, lang?: string): string {
-  const rounded = Math.round(degrees * 10) / 10;
-  return angle(meridian(rounded), lang);
+  return angle(printedMeridian(degrees), lang);
+}
+
+/** The same as a number. */
+export function printedMeridian(degrees: number): number {
+  return meridian(Math.round(degrees * 10) / 10);
 }
 
 /** A site on the limbus as printed: 0–359°. */
@@ -50,28 +87,39 @@ export function siteText(degrees: number, lang?: string): string {
 
 /** An angle as it is. */
 export function angle(degrees: number, lang?: string): string {
-  return `${decimal(degrees, Number.isInteger(degrees) ? 0 : 1, lang)}°`;
+  return withUnit(angleNumber(degrees, lang), '°', lang);
 }
 
-/** `1.00 D @ 180°`; a magnitude that prints as nothing has no meridian. `whole` rounds the meridian to full degrees. */
+/** An angle without its unit, for texts that say "degrees". */
+export function angleNumber(degrees: number, lang?: string): string {
+  return decimal(degrees, Number.isInteger(degrees) ? 0 : 1, lang);
+}
+
+/** `1.00 D @ 180°`; a magnitude that prints as nothing has no meridian, and the meridian is rounded to full degrees. */
 export function astigmatismText({ magnitude, meridian: along }: Astigmatism, lang?: string): string {
   if (magnitude < 0.005) return dioptres(0, lang);
-  return `${dioptres(magnitude, lang)}${NBSP}@${NBSP}${meridianText(Math.round(along), lang)}`;
+  return isolated(`${dioptres(magnitude, lang)}${NBSP}@${NBSP}${meridianText(Math.round(along), lang)}`, lang);
 }
 
-/** `9 o'clock`, `half past 10` and, between, `20 past 10`: minutes of the clock face as hands would show them. */
-export function clockText(degrees: number): string {
-  const minutes = Math.round(clockFromSite(degrees) * 60);
-  const hour = Math.floor(minutes / 60) % 12 || 12;
-  const past = minutes % 60;
-  if (past === 0) return `${hour} o'clock`;
-  return past === 30 ? `half past ${hour}` : `${hour}:${String(past).padStart(2, '0')} o'clock`;
+/** `9 o'clock`, `half past 10` and, between, `10:20 o'clock`: as hands on the face of a clock would show it. */
+export function clockText(degrees: number, language: Language = ENGLISH): string {
+  const total = Math.round(clockFromSite(degrees) * 60);
+  const hour = Math.floor(total / 60) % 12 || 12;
+  const past = total % 60;
+  const minutes = String(past).padStart(2, '0');
+  return language.say(placeWords)(past === 0 ? 'hour' : past === 30 ? 'halfPast' : 'minutes', { hour, minutes });
+}
+
+/** `temporal` and the other names of places on the limbus. */
+export function placeText(degrees: number, eye: EyeSide, language: Language = ENGLISH): string {
+  return language.say(placeWords)(siteName(degrees, eye));
 }
 
 /** `180 degrees, temporal, 9 o'clock`: a site as it is spoken. */
-export function spokenSite(degrees: number, eye: EyeSide): string {
+export function spokenSite(degrees: number, eye: EyeSide, language: Language = ENGLISH): string {
   const shown = site(Math.round(degrees * 10) / 10);
-  return `${Number.isInteger(shown) ? shown : shown.toFixed(1)} degrees, ${siteName(shown, eye)}, ${clockText(shown)}`;
+  const values = { degrees: angleNumber(shown, language.numbers), place: placeText(shown, eye, language), clock: clockText(shown, language) };
+  return language.say(placeWords)('spokenSite', values);
 }
 
 /** A text as a sentence begins. */

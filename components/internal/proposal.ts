@@ -1,4 +1,4 @@
-import { FIELDS, RefusedValue, completePlan } from '../../core/numbers.js';
+import { FIELDS, RefusedValue, completePlan, refused } from '../../core/numbers.js';
 import type { CompletePlan, EyePlan } from '../../core/numbers.js';
 
 /** Fields of which each can be what is wrong with the other. */
@@ -28,7 +28,7 @@ export function propose(good: CompletePlan, patch: EyePlan): Proposal {
       const field = error.field as keyof CompletePlan;
       const culprit = field in remaining ? field : PARTNER[field];
       if (!culprit || !(culprit in remaining)) break;
-      refusals.push(culprit === field ? error : new RefusedValue(culprit, remaining[culprit], reversed(culprit, error)));
+      refusals.push(culprit === field ? error : reversed(culprit, remaining[culprit], error));
       delete remaining[culprit];
     }
   }
@@ -45,8 +45,8 @@ function sameFigures(a: unknown, b: unknown): boolean {
   return typeof a === 'object' && typeof b === 'object' && JSON.stringify(a) === JSON.stringify(b);
 }
 
-/** The limits of the other field, when it was not the one that was typed. */
-function reversed(culprit: keyof CompletePlan, error: RefusedValue): string {
-  if (culprit === 'flatK') return `at most steepK (${String(error.value)} D)`;
-  return `only together with ${error.field} (${error.limits})`;
+/** The refusal of a field as one of the other field, when that is the one that was set. */
+function reversed(culprit: keyof CompletePlan, value: unknown, { field, value: other, limits, reason }: RefusedValue): RefusedValue {
+  if (culprit === 'flatK') return refused(culprit, value, 'flatAboveSteep', { max: other as number });
+  return refused(culprit, value, 'together', { field, limits }, reason);
 }

@@ -8,7 +8,8 @@ const LEAST_CHANGE = 0.5;
 
 /**
  * Width of a drawing and size of its text in CSS px, so that one user unit of the drawing is one CSS px whatever the
- * host page does. Watches the element with the class `plate` and, inside it, `probe`, which is one em wide.
+ * host page does. Watches the element with the class `probe` inside the one with the class `plate`. The plate itself grows
+ * with what is drawn: to watch it would make the browser complain of a loop.
  */
 export class SizeController implements ReactiveController {
   width = ASSUMED.width;
@@ -28,7 +29,6 @@ export class SizeController implements ReactiveController {
     if (!plate) return;
     this.watched = plate;
     this.observer = new ResizeObserver(() => this.measure());
-    this.observer.observe(plate);
     const probe = plate.querySelector('.probe');
     // The observer reports at once, after layout and before the next paint: nobody sees the assumed size.
     if (probe) this.observer.observe(probe);

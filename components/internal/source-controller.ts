@@ -2,7 +2,10 @@ import { html, nothing } from 'lit';
 import type { ReactiveController, ReactiveControllerHost, TemplateResult } from 'lit';
 import type { FigureId } from '../../core/figures.js';
 import type { SourceId } from '../../core/references.js';
+import { ENGLISH } from './language/language.js';
+import type { Language } from './language/language.js';
 import type { sourceNote } from './source-note.js';
+import { sharedWords } from './words.js';
 
 /** What is asked about: a figure, or the source of a caution. */
 export type Question = { figure: FigureId; own?: boolean } | { source: SourceId };
@@ -19,7 +22,10 @@ export class SourceController implements ReactiveController {
   /** What had the focus when the question was asked. */
   private asker: HTMLElement | null = null;
 
-  constructor(private readonly host: ReactiveControllerHost & HTMLElement) {
+  constructor(
+    private readonly host: ReactiveControllerHost & HTMLElement,
+    private readonly language: Language = ENGLISH,
+  ) {
     host.addController(this);
   }
 
@@ -51,10 +57,11 @@ export class SourceController implements ReactiveController {
 
   /** To be put at the end of the host's template. */
   render(): TemplateResult {
-    const { note, question } = this;
-    return html`<div class="source" part="source" popover tabindex="-1" role="dialog" aria-label="Where this comes from" @beforetoggle=${this.onToggle}>
-      ${note && question ? note(question) : nothing}
-      <button type="button" class="close" @click=${() => this.popover()?.hidePopover()}>Close</button>
+    const { note, question, language } = this;
+    const say = language.say(sharedWords);
+    return html`<div class="source" part="source" popover tabindex="-1" role="dialog" aria-label=${say('whereFrom')} @beforetoggle=${this.onToggle}>
+      ${note && question ? note(question, language) : nothing}
+      <button type="button" class="close" @click=${() => this.popover()?.hidePopover()}>${say('close')}</button>
     </div>`;
   }
 

@@ -45,6 +45,11 @@ export const tokens = css`
   :is(p, li, dd, dt, td, th, figcaption, legend, label, span, strong, button) {
     unicode-bidi: plaintext;
   }
+  /* In a language that runs to the left even a text that begins with a figure or a button does. */
+  [dir='rtl'] :is(p, li, dd, dt, td, th, figcaption, legend, label, span, strong, button) {
+    unicode-bidi: isolate;
+  }
+  [dir='rtl'] :is(p, li, dd, dt, td, th, figcaption, legend, label),
   :host(:dir(rtl)) :is(p, li, dd, dt, td, th, figcaption, legend, label) {
     text-align: right;
   }

@@ -3,6 +3,7 @@ import type { PropertyValues } from 'lit';
 import { property } from 'lit/decorators.js';
 import { CaseController } from './case-controller.js';
 import type { CaseModel } from './case-model.js';
+import { LanguageController } from './language/language-controller.js';
 
 /** What every element that shows a case has in common. */
 export abstract class AstigView extends LitElement {
@@ -11,6 +12,9 @@ export abstract class AstigView extends LitElement {
 
   /** Shows the case but lets nobody change it here. */
   @property({ type: Boolean, attribute: 'read-only', reflect: true }) readOnly = false;
+
+  /** The language of the reader. */
+  protected readonly language = new LanguageController(this);
 
   private readonly caseController = new CaseController(this);
 

@@ -1,29 +1,51 @@
-import type { CautionLevel, EyeSide, Rule, StepSource } from '../../core/numbers.js';
+import type { CautionLevel, EyeSide, StepSource } from '../../core/numbers.js';
+import type { Words } from './language/language.js';
 
-/** Words that several elements share. One place, so that they can be put into other languages. */
-export const EYE_NAME: Record<EyeSide, string> = { right: 'Right eye', left: 'Left eye' };
+/** Words that several elements share. */
+export const sharedWords = {
+  part: 'shared',
+  en: {
+    right: 'Right eye',
+    left: 'Left eye',
+    rightEye: 'right eye',
+    leftEye: 'left eye',
+    with: 'with the rule',
+    against: 'against the rule',
+    oblique: 'oblique',
+    stop: 'Stop',
+    think: 'Think',
+    note: 'Note',
+    backSurface: 'back surface',
+    incision: 'incision',
+    arc: 'arc',
+    arcs: 'arcs',
+    lens: 'toric lens',
+    years: 'years',
+    eyes: 'eyes',
+    quoted: '“{$text}”',
+    noCase: 'Nothing to show yet: this needs an astig-case around it, or its id in “for”.',
+    source: 'Source',
+    sourceOfSpread: 'Source of the uncertainty',
+    whereFrom: 'Where this comes from',
+    close: 'Close',
+    estimate: 'Estimates for teaching and discussion. The surgeon’s own measurements, local rules and licensed judgement decide.',
+  },
+} as const satisfies Words;
 
-export const RULE_NAME: Record<Rule, string> = { with: 'with the rule', against: 'against the rule', oblique: 'oblique' };
-
-export const LEVEL_NAME: Record<CautionLevel, string> = { stop: 'Stop', think: 'Think', note: 'Note' };
-
-export const STEP_NAME: Record<StepSource, string> = {
-  backSurface: 'back surface',
-  incision: 'incision',
-  arcs: 'arcs',
-  lens: 'toric lens',
-};
-
-/** The name of a step, in the singular where one arc is planned. */
-export function stepName(source: StepSource, arcCount: number): string {
-  return source === 'arcs' && arcCount === 1 ? 'arc' : STEP_NAME[source];
+/** The eye in the middle of a sentence. */
+export function eyeId(eye: EyeSide): 'rightEye' | 'leftEye' {
+  return eye === 'right' ? 'rightEye' : 'leftEye';
 }
 
-export const NO_CASE = 'Nothing to show yet: this needs an astig-case around it, or its id in “for”.';
+/** What a step is called: in the singular where one arc is planned. */
+export function stepId(source: StepSource, arcCount: number): StepSource | 'arc' {
+  return source === 'arcs' && arcCount === 1 ? 'arc' : source;
+}
 
-/** Opens where a figure comes from. */
-export const SOURCE = 'Source';
-export const SOURCE_OF_SPREAD = 'Source of the uncertainty';
+// The same in English, for elements that do not follow the language of the page.
+const { en } = sharedWords;
 
-export const ESTIMATE =
-  'Estimates for teaching and discussion. The surgeon’s own measurements, local rules and licensed judgement decide.';
+export const EYE_NAME: Record<EyeSide, string> = en;
+export const LEVEL_NAME: Record<CautionLevel, string> = en;
+export const NO_CASE = en.noCase;
+export const ESTIMATE = en.estimate;

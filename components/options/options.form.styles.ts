@@ -2,25 +2,6 @@ import { css } from 'lit';
 
 /** The form of what may be offered. */
 export const formStyles = css`
-  .limits {
-    container-type: inline-size;
-    margin-block-end: 1em;
-    border-block: 1px solid var(--_line);
-  }
-  summary {
-    box-sizing: border-box;
-    min-block-size: 44px;
-    padding-block: max(0.5em, (44px - 1.4em) / 2);
-    cursor: pointer;
-  }
-  .title {
-    font-weight: 600;
-  }
-  .offered {
-    margin-inline-start: 0.5em;
-    color: var(--_quiet);
-    font-size: 0.875em;
-  }
   .form,
   .fields {
     display: grid;
@@ -54,8 +35,7 @@ export const formStyles = css`
     align-self: end;
     margin: 0 0 0.25em;
   }
-  .segment:hover,
-  button[part='choose']:hover:not([aria-disabled='true']) {
+  .segment:hover {
     background: var(--_cornea);
   }
   input[aria-invalid='true'] {

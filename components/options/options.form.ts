@@ -2,114 +2,189 @@ import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { meridian, site, temporalSite } from '../../core/numbers.js';
-import type { CompletePlan, PlanLimits } from '../../core/numbers.js';
+import type { CompletePlan } from '../../core/numbers.js';
+import { controlStyles } from '../internal/control-styles.js';
 import { meridianText, siteText } from '../internal/format.js';
-import { NOWHERE, SITE_NAMES, splitSites } from './options.limits.js';
-import type { GivenLimits, LimitName, TakenLimits, TextLimit } from './options.limits.js';
-import { FIELD, GROUP, LIMITS_TITLE, limitsText, offeredText, refusalText } from './options.words.js';
+import type { Language, Values } from '../internal/language/language.js';
+import { formStyles } from './options.form.styles.js';
+import { formWords } from './options.form.words.js';
+import type { GivenLimits, LimitName, TextLimit } from './options.limits.js';
 
 /** What the form is drawn from. */
-export interface LimitsState {
+export interface FormState {
   plan: CompletePlan;
-  given: GivenLimits;
-  taken: TakenLimits;
-  /** What the search works with. */
-  limits: PlanLimits;
-  /** Texts that are being typed and not yet taken. */
-  typed: ReadonlyMap<TextLimit, string>;
+  language: Language;
+  /** What stands over the places of entry. */
+  places: string;
+  /** What is ticked of the places with a name, and what else is listed. */
+  sites: { names: readonly string[]; others: string };
+  allowSites(names: readonly string[], others: string): void;
+  /** Values of the text on what a limit may be. */
+  allowed(name: TextLimit): Values;
+  /** What was refused of a setting; null where nothing was. */
+  refusal(name: LimitName): string | null;
 }
 
-/** The surgeon's limits, closed to one line that says what they are. */
-export function limitsForm(state: LimitsState): TemplateResult {
-  const { given, limits, plan } = state;
-  return html`<summary><span class="title">${LIMITS_TITLE}</span> <span class="offered">${offeredText(limits, plan)}</span></summary>
-    <div class="form">
-      ${group('sites', GROUP.sites, sites(state))} ${group('arcs', GROUP.arcs, switches('arcs', arcChoice(given), ARCS), noteOf('most-arcs', state))}
-      ${group('lens', GROUP.lens, switches('lens', given.noLens ? 'no' : 'yes', LENS))}
-      <div class="fields">
-        ${textField('sites', splitSites(given.sites).others, state)} ${textField('widths', given.widths, state)}
-        ${given.noLens ? nothing : textField('lenses', given.lenses, state)}
-      </div>
-    </div>`;
+/** Whose limits they are. */
+export interface FormOwner extends GivenLimits {
+  requestUpdate(): void;
 }
+
+type FormId = keyof typeof formWords.en;
 
 /** A switch of a row: its value and what the reader sees. */
 type Option = readonly [value: string, text: string];
 
-const ARCS: readonly Option[] = [
-  ['0', 'None'],
-  ['1', 'One'],
-  ['2', 'Up to two'],
+const ARCS: readonly (readonly [string, FormId])[] = [
+  ['0', 'none'],
+  ['1', 'one'],
+  ['2', 'upToTwo'],
 ];
 
-const LENS: readonly Option[] = [
-  ['no', 'No'],
-  ['yes', 'Yes'],
+const LENS: readonly (readonly [string, FormId])[] = [
+  ['no', 'no'],
+  ['yes', 'yes'],
 ];
+
+const FIELD: Record<TextLimit, FormId> = { sites: 'otherSites', widths: 'widthsIn', lenses: 'lensesIn' };
+
+const NOTE: Record<TextLimit, FormId> = { sites: 'sitesNote', widths: 'widthsNote', lenses: 'lensesNote' };
+
+/** The form of the surgeon's limits: works on the properties of the element, which then reads them. */
+export class LimitsForm {
+  static readonly styles = [controlStyles, formStyles];
+
+  /** Texts that are being typed and not yet taken. */
+  private readonly typed = new Map<TextLimit, string>();
+  /** From what it was drawn last. */
+  private drawn: FormState | null = null;
+
+  constructor(private readonly owner: FormOwner) {}
+
+  render(state: FormState): TemplateResult {
+    const { owner } = this;
+    const { language, places, sites, refusal } = state;
+    this.drawn = state;
+    const say = language.say(formWords);
+    const named = (options: readonly (readonly [string, FormId])[]): Option[] => options.map(([value, id]) => [value, say(id)]);
+    return html`<div class="form" @input=${this.onInput} @change=${this.onChange} @keydown=${this.onKeydown} @focusout=${this.onFocusout}>
+      ${choice('sites', places, switches('checkbox', 'site', sites.names, siteOptions(state)))}
+      ${choice('arcs', say('relaxing'), switches('radio', 'arcs', [arcChoice(owner)], named(ARCS)), refusal('most-arcs'))}
+      ${choice('lens', say('toric'), switches('radio', 'lens', [owner.noLens ? 'no' : 'yes'], named(LENS)))}
+      <div class="fields">
+        ${this.field('sites', sites.others, state)} ${this.field('widths', owner.widths, state)} ${owner.noLens ? nothing : this.field('lenses', owner.lenses, state)}
+      </div>
+    </div>`;
+  }
+
+  private field(name: TextLimit, text: string, { language, allowed, refusal }: FormState): TemplateResult {
+    const refused = refusal(name);
+    const say = language.say(formWords);
+    return html`<div class="field">
+      <label for=${name}>${say(FIELD[name])}</label>
+      <input
+        id=${name}
+        name=${name}
+        type="text"
+        autocomplete="off"
+        spellcheck="false"
+        aria-describedby="${name}-note"
+        aria-invalid=${refused === null ? 'false' : 'true'}
+        .value=${live(this.typed.get(name) ?? text)}
+      />
+      <p id="${name}-note" class=${refused === null ? 'allowed' : 'error'}>${refused ?? say(NOTE[name], allowed(name))}</p>
+    </div>`;
+  }
+
+  private readonly onInput = (event: Event): void => {
+    // A native input event is composed and would reach the host page as if the element had a value.
+    event.stopPropagation();
+    const input = event.target as HTMLInputElement;
+    if (isText(input)) this.typed.set(input.name, input.value);
+  };
+
+  private readonly onChange = (event: Event): void => {
+    event.stopPropagation();
+    const { owner } = this;
+    const input = event.target as HTMLInputElement;
+    if (isText(input)) this.take(input);
+    else if (input.name === 'arcs') allowArcs(owner, Number(input.value) as 0 | 1 | 2);
+    else if (input.name === 'lens') owner.noLens = input.value === 'no';
+    else this.drawn?.allowSites(tickedBeside(input), this.drawn.sites.others);
+  };
+
+  /** Not every way out of a field makes it fire `change`. */
+  private readonly onFocusout = (event: Event): void => {
+    const input = event.target as HTMLInputElement;
+    if (isText(input)) this.take(input);
+  };
+
+  private readonly onKeydown = (event: KeyboardEvent): void => {
+    const input = event.target as HTMLInputElement;
+    if (!isText(input) || !this.typed.has(input.name)) return;
+    if (event.key === 'Escape') {
+      this.typed.delete(input.name);
+      this.owner.requestUpdate();
+      event.preventDefault();
+      event.stopPropagation();
+    } else if ((event.ctrlKey || event.metaKey) && /^[zy]$/i.test(event.key)) {
+      // While a text is unfinished, the browser's own undo works on the text, not the case's on the plan.
+      event.stopPropagation();
+    }
+  };
+
+  /** A field is left or Enter was pressed: what was typed becomes the limit, or is refused. */
+  private take(input: TextInput): void {
+    const { name } = input;
+    const text = this.typed.get(name);
+    if (text === undefined) return;
+    this.typed.delete(name);
+    if (name === 'sites') this.drawn?.allowSites(tickedBeside(input), text);
+    else this.owner[name] = text;
+    this.owner.requestUpdate();
+  }
+}
+
+type TextInput = HTMLInputElement & { name: TextLimit };
+
+function isText(input: HTMLInputElement): input is TextInput {
+  return input.type === 'text';
+}
+
+function allowArcs(owner: FormOwner, most: 0 | 1 | 2): void {
+  owner.noArcs = most === 0;
+  if (most > 0) owner.mostArcs = most;
+}
 
 /** Which switch of the arcs is on; none while what the page has set is refused. */
-export function arcChoice({ noArcs, mostArcs }: GivenLimits): string {
+function arcChoice({ noArcs, mostArcs }: GivenLimits): string {
   return noArcs ? '0' : String(mostArcs ?? 2);
 }
 
-/** What was refused of a setting, in place of what may be set. */
-function noteOf(name: LimitName, { taken }: LimitsState, usual = ''): { text: string; wrong: boolean } {
-  const refusal = taken.refusals.find(({ field }) => (field as LimitName) === name);
-  return { text: refusal ? refusalText(refusal) : usual, wrong: refusal !== undefined };
+function tickedBeside(input: HTMLElement): string[] {
+  return [...input.closest('.form')!.querySelectorAll<HTMLInputElement>('[name=site]:checked')].map(({ value }) => value);
 }
 
-function group(name: string, label: string, content: unknown, note = { text: '', wrong: false }): TemplateResult {
+function siteOptions({ plan: { eye, steepMeridian }, language }: FormState): Option[] {
+  const say = language.say(formWords);
+  const { numbers } = language;
+  return [
+    ['temporal', say('temporal', { site: siteText(temporalSite(eye), numbers) })],
+    ['superior', say('superior', { site: siteText(90, numbers) })],
+    ['steep', say('onSteep', { meridian: meridianText(meridian(steepMeridian), numbers), opposite: siteText(site(steepMeridian + 180), numbers) })],
+  ];
+}
+
+function choice(name: string, label: string, content: unknown, refusal: string | null = null): TemplateResult {
   return html`<div class="choice ${name}" role=${name === 'sites' ? 'group' : 'radiogroup'} aria-labelledby="${name}-label">
     <p class="label" id="${name}-label">${label}</p>
     <div class="segments">${content}</div>
-    ${note.wrong ? html`<p class="error">${note.text}</p>` : nothing}
+    ${refusal === null ? nothing : html`<p class="error">${refusal}</p>`}
   </div>`;
 }
 
-function switches(name: string, on: string, options: readonly Option[]): TemplateResult[] {
-  return options.map(([value, text]) => html`<label class="segment"><input type="radio" name=${name} .value=${value} .checked=${live(value === on)} /><span>${text}</span></label>`);
-}
-
-function sites({ given, plan }: LimitsState): TemplateResult[] {
-  const ticked = tickedSites(given.sites);
-  return SITE_NAMES.map(
-    (name) => html`<label class="segment"><input type="checkbox" name="site" .value=${name} .checked=${live(ticked.includes(name))} /><span>${siteLabel(name, plan)}</span></label>`,
+function switches(type: 'radio' | 'checkbox', name: string, on: readonly string[], options: readonly Option[]): TemplateResult[] {
+  return options.map(
+    ([value, text]) => html`<label class="segment"><input type=${type} name=${name} .value=${value} .checked=${live(on.includes(value))} /><span>${text}</span></label>`,
   );
-}
-
-/** The places that are ticked; without a word all of them. */
-function tickedSites(text: string): readonly string[] {
-  const { names, others } = splitSites(text);
-  return names.length === 0 && others === '' && !text?.includes(NOWHERE) ? SITE_NAMES : names;
-}
-
-/** The places as a text: nothing for the default, and what will be refused when there is none. */
-export function sitesText(ticked: readonly string[], others: string): string {
-  const text = [...ticked, others.trim()].filter(Boolean).join(' ');
-  if (text === SITE_NAMES.join(' ')) return '';
-  return text === '' ? NOWHERE : text;
-}
-
-function siteLabel(name: (typeof SITE_NAMES)[number], { eye, steepMeridian }: CompletePlan): string {
-  if (name === 'temporal') return `Temporal, ${siteText(temporalSite(eye))}`;
-  if (name === 'superior') return 'Superior, 90°';
-  return `On the steep meridian, ${meridianText(meridian(steepMeridian))} or ${siteText(site(steepMeridian + 180))}`;
-}
-
-function textField(name: TextLimit, text: string, state: LimitsState): TemplateResult {
-  const note = noteOf(name, state, limitsText(name));
-  return html`<div class="field">
-    <label for=${name}>${FIELD[name]}</label>
-    <input
-      id=${name}
-      name=${name}
-      type="text"
-      autocomplete="off"
-      spellcheck="false"
-      aria-describedby="${name}-note"
-      aria-invalid=${note.wrong ? 'true' : 'false'}
-      .value=${live(state.typed.get(name) ?? text)}
-    />
-    <p id="${name}-note" class=${note.wrong ? 'error' : 'allowed'}>${note.text}</p>
-  </div>`;
 }

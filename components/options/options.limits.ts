@@ -1,5 +1,5 @@
-import { DEFAULT_SITES, LIMITS, RefusedValue } from '../../core/numbers.js';
-import type { EntrySite, PlanLimits } from '../../core/numbers.js';
+import { DEFAULT_SITES, LIMITS } from '../../core/numbers.js';
+import type { EntrySite, Limits, PlanLimits } from '../../core/numbers.js';
 import { DECIMAL } from '../internal/decimal.js';
 
 /** What a surgeon can say of the plans that may be offered, as the properties of the element hold it. */
@@ -22,19 +22,25 @@ export type LimitName = TextLimit | 'most-arcs';
 export const MOST: Record<TextLimit, number> = { widths: 4, sites: 6, lenses: 12 };
 
 /** Places with a name. */
-export const SITE_NAMES = DEFAULT_SITES;
+const SITE_NAMES = DEFAULT_SITES;
 
 /** What a form writes when no place at all is ticked: it is refused, since nothing at all stands for the default. */
-export const NOWHERE = 'nowhere';
+const NOWHERE = 'nowhere';
 
 /** What may stand behind a number of a list. */
 const UNIT: Record<TextLimit, RegExp> = { widths: /mm$/i, sites: /°$/, lenses: /(?:d|dpt)$/i };
+
+/** A setting that cannot be taken, and the text of it that is wrong. */
+export interface LimitRefusal {
+  field: LimitName;
+  value: unknown;
+}
 
 /** What was read: values that hold for the search, and what was refused of the newest settings. */
 export interface TakenLimits {
   /** The last good value of each; missing = the default. */
   good: Omit<PlanLimits, 'arcs'> & { arcs?: 0 | 1 | 2 };
-  refusals: readonly RefusedValue[];
+  refusals: readonly LimitRefusal[];
 }
 
 export const NO_LIMITS: TakenLimits = { good: {}, refusals: [] };
@@ -42,21 +48,22 @@ export const NO_LIMITS: TakenLimits = { good: {}, refusals: [] };
 /** Reads the settings; for each that cannot be taken its last good value stands. */
 export function takeLimits(given: GivenLimits, { good: before }: TakenLimits): TakenLimits {
   const good = { ...before };
-  const refusals: RefusedValue[] = [];
-  const take = <Name extends keyof typeof good>(name: Name, read: () => (typeof good)[Name]): void => {
-    try {
-      good[name] = read();
-    } catch (error) {
-      if (!(error instanceof RefusedValue)) throw error;
-      refusals.push(error);
-    }
+  const refusals: LimitRefusal[] = [];
+  const take = <Name extends keyof typeof good>(name: Name, field: LimitName, read: (typeof good)[Name] | Unfit): void => {
+    if (read instanceof Unfit) refusals.push({ field, value: read.value });
+    else good[name] = read;
   };
-  take('sites', () => readSites(given.sites));
-  take('widths', () => readNumbers('widths', given.widths));
+  take('sites', 'sites', readSites(given.sites));
+  take('widths', 'widths', readNumbers('widths', given.widths));
   // What is not offered at all need not be right.
-  if (!given.noArcs) take('arcs', () => readMost(given.mostArcs));
-  if (!given.noLens) take('lenses', () => readNumbers('lenses', given.lenses));
+  if (!given.noArcs) take('arcs', 'most-arcs', readMost(given.mostArcs));
+  if (!given.noLens) take('lenses', 'lenses', readNumbers('lenses', given.lenses));
   return { good, refusals };
+}
+
+/** In place of a value: what cannot be one. */
+class Unfit {
+  constructor(readonly value: unknown) {}
 }
 
 /** The limits for the search. */
@@ -64,50 +71,56 @@ export function planLimits({ noArcs, noLens }: GivenLimits, { good }: TakenLimit
   return { ...good, arcs: noArcs ? 0 : good.arcs, lenses: noLens ? [] : good.lenses };
 }
 
-/** What a list may hold, in words: `1.8 to 3.5 mm, at most 4, separated by spaces`. */
-export function allowed(name: TextLimit): string {
-  const { min, max, unit } = rangeOf(name);
-  const named = name === 'sites' ? `${SITE_NAMES.join(', ')}, or ` : '';
-  return `${named}${min} to ${max}${unit === '°' ? '' : '\u00a0'}${unit}, at most ${MOST[name]}, separated by spaces`;
-}
-
 /** The parts of a list: names of places, and the rest. */
-export function splitSites(text: string): { names: string[]; others: string } {
+function splitSites(text: string): { names: string[]; others: string } {
   const parts = partsOf('sites', text);
   const isName = (part: string): boolean => (SITE_NAMES as readonly string[]).includes(part.toLowerCase());
   const others = parts.filter((part) => !isName(part) && part !== NOWHERE);
   return { names: parts.filter(isName).map((part) => part.toLowerCase()), others: others.join(' ') };
 }
 
-function readSites(text: string): EntrySite[] | undefined {
+/** The places that are ticked, without a word all of them, and the others. */
+export function tickedSites(text: string): { names: readonly string[]; others: string } {
   const { names, others } = splitSites(text);
-  const sites = [...names, ...(readNumbers('sites', others) ?? [])] as EntrySite[];
-  if (sites.length === 0 && partsOf('sites', text).length > 0) throw new RefusedValue('sites', text, allowed('sites'));
-  return checkedCount('sites', text, sites);
+  return { names: partsOf('sites', text).length === 0 ? SITE_NAMES : names, others };
 }
 
-function readNumbers(name: TextLimit, text: string): number[] | undefined {
+/** The places as a text: nothing for the default, and what will be refused when there is none. */
+export function sitesText(names: readonly string[], others: string): string {
+  const text = [...names, others.trim()].filter(Boolean).join(' ');
+  return text === SITE_NAMES.join(' ') ? '' : text || NOWHERE;
+}
+
+function readSites(text: string): EntrySite[] | undefined | Unfit {
+  const { names, others } = splitSites(text);
+  const numbers = readNumbers('sites', others) ?? [];
+  if (numbers instanceof Unfit) return numbers;
+  const sites = [...names, ...numbers] as EntrySite[];
+  return sites.length === 0 && partsOf('sites', text).length > 0 ? new Unfit(text) : checkedCount('sites', text, sites);
+}
+
+function readNumbers(name: TextLimit, text: string): number[] | undefined | Unfit {
   const { min, max } = rangeOf(name);
-  const numbers = partsOf(name, text).map((part) => {
+  const numbers: number[] = [];
+  for (const part of partsOf(name, text)) {
     const bare = part.replace(UNIT[name], '').replace(',', '.');
     const value = DECIMAL.test(bare) ? Number(bare) : Number.NaN;
-    if (value >= min && value <= max) return value;
-    throw new RefusedValue(name, part, allowed(name));
-  });
+    if (!(value >= min && value <= max)) return new Unfit(part);
+    numbers.push(value);
+  }
   return checkedCount(name, text, numbers);
 }
 
 /** Each value once; none at all leaves the default. */
-function checkedCount<Value>(name: TextLimit, text: string, values: Value[]): Value[] | undefined {
+function checkedCount<Value>(name: TextLimit, text: string, values: Value[]): Value[] | undefined | Unfit {
   const unique = [...new Set(values)];
-  if (unique.length > MOST[name]) throw new RefusedValue(name, text, allowed(name));
+  if (unique.length > MOST[name]) return new Unfit(text);
   return unique.length > 0 ? unique : undefined;
 }
 
-function readMost(value: unknown): 0 | 1 | 2 | undefined {
+function readMost(value: unknown): 0 | 1 | 2 | undefined | Unfit {
   if (value === null || value === undefined) return undefined;
-  if (value === 0 || value === 1 || value === 2) return value;
-  throw new RefusedValue('most-arcs', value, '0, 1 or 2');
+  return value === 0 || value === 1 || value === 2 ? value : new Unfit(value);
 }
 
 /** A comma ends a value where a space follows it, and everywhere between places; else it is a decimal comma. */
@@ -117,6 +130,6 @@ function partsOf(name: TextLimit, text: unknown): string[] {
   return parts.filter((part) => part !== '' && part.replace(UNIT[name], '') !== '');
 }
 
-function rangeOf(name: TextLimit): { min: number; max: number; unit: string } {
+export function rangeOf(name: TextLimit): Limits {
   return { widths: LIMITS.incisionWidth, sites: LIMITS.incisionSite, lenses: LIMITS.lensCylinder }[name];
 }

@@ -10,23 +10,12 @@ export function patchOf(plan: CompletePlan): EyePlan {
 
 /** Whether two plans for the same eye do the same to it. */
 export function sameSurgery(a: CompletePlan, b: CompletePlan): boolean {
-  return a.incisionSite === b.incisionSite && a.incisionWidth === b.incisionWidth && sameArcs(a, b) && sameLens(a, b);
+  return surgeryKey(a) === surgeryKey(b) && (!a.lensCylinder || a.lensMeridian === b.lensMeridian);
 }
 
-/** A pair may be named by either of its two sites. */
-function sameArcs(a: CompletePlan, b: CompletePlan): boolean {
-  if (a.arcCount !== b.arcCount) return false;
-  if (a.arcCount === 0) return true;
-  const apart = Math.abs(a.arcSite! - b.arcSite!);
-  return a.arcLength === b.arcLength && (apart === 0 || (a.arcCount === 2 && apart === 180));
-}
-
-function sameLens(a: CompletePlan, b: CompletePlan): boolean {
-  const [one, other] = [a.lensCylinder ?? 0, b.lensCylinder ?? 0];
-  return one === other && (one === 0 || a.lensMeridian === b.lensMeridian);
-}
-
-/** The same text for plans that do the same, to recognise a row in a list that was calculated anew. */
+/** The same text for plans that do the same wherever the lens points, to recognise a row in a list that was calculated anew. */
 export function surgeryKey({ incisionSite, incisionWidth, arcCount, arcSite, arcLength, lensCylinder }: CompletePlan): string {
-  return [incisionSite, incisionWidth, arcCount, ...(arcCount === 0 ? [] : [arcSite, arcLength]), lensCylinder].join(' ');
+  // A pair may be named by either of its two sites.
+  const arcs = arcCount === 0 ? [] : [arcCount === 2 ? arcSite! % 180 : arcSite, arcLength];
+  return [incisionSite, incisionWidth, arcCount, ...arcs, lensCylinder || 0].join(' ');
 }

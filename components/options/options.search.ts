@@ -1,5 +1,5 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import { FIELDS, RefusedValue, cautionsAgainstArcs, suggestPlans } from '../../core/numbers.js';
+import { FIELDS, cautionsAgainstArcs, suggestPlans } from '../../core/numbers.js';
 import type { Caution, CompletePlan, PlanLimits, SuggestedPlan } from '../../core/numbers.js';
 
 /** What is searched for, so that what of it is in the plan makes no difference. */
@@ -31,8 +31,6 @@ interface Question {
 export class PlanSearch implements ReactiveController {
   /** The last list that was found; null before the first. */
   found: Found | null = null;
-  /** Why there is no list, where the core refuses what was asked. */
-  refusal: RefusedValue | null = null;
 
   private answered = '';
   private question: Question | null = null;
@@ -75,18 +73,9 @@ export class PlanSearch implements ReactiveController {
   private search(): void {
     const { key, plan, limits } = this.question!;
     this.answered = key;
-    try {
-      this.found = { options: suggestPlans(plan, limits), against: limits.arcs === 0 ? [] : cautionsAgainstArcs(plan) };
-      this.refusal = null;
-    } catch (error) {
-      if (!(error instanceof RefusedValue)) throw error;
-      // The list before may have been that of another eye.
-      this.found = null;
-      this.refusal = error;
-    } finally {
-      this.rest();
-      this.host.requestUpdate();
-    }
+    this.found = { options: suggestPlans(plan, limits), against: limits.arcs === 0 ? [] : cautionsAgainstArcs(plan) };
+    this.rest();
+    this.host.requestUpdate();
   }
 
   /** Nothing waits any more. */

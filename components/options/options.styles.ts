@@ -2,6 +2,25 @@ import { css } from 'lit';
 
 /** The list: a table where there is room, cards where there is not. */
 export const optionsStyles = css`
+  .limits {
+    container-type: inline-size;
+    margin-block-end: 1em;
+    border-block: 1px solid var(--_line);
+  }
+  summary {
+    box-sizing: border-box;
+    min-block-size: 44px;
+    padding-block: max(0.5em, (44px - 1.4em) / 2);
+    cursor: pointer;
+  }
+  .title {
+    font-weight: 600;
+  }
+  .offered {
+    margin-inline-start: 0.5em;
+    color: var(--_quiet);
+    font-size: 0.875em;
+  }
   .list > p {
     margin: 0 0 0.75em;
     max-inline-size: 60em;
@@ -102,12 +121,10 @@ export const optionsStyles = css`
     display: none;
   }
   /* English stays English in a page that runs the other way. */
-  caption,
-  button,
-  [part='chance'] {
+  caption {
     unicode-bidi: plaintext;
   }
-  :host(:dir(rtl)) :is(caption, summary) {
+  :is(caption, summary):dir(rtl) {
     text-align: right;
   }
   th .sourced {
@@ -177,7 +194,7 @@ export const optionsStyles = css`
     max-inline-size: 100%;
     margin-block-start: 0.25em;
   }
-  :host(:dir(rtl)) .bar {
+  .bar:dir(rtl) {
     transform: scaleX(-1);
   }
   .full {
@@ -215,10 +232,31 @@ export const optionsStyles = css`
     inline-size: fit-content;
     min-inline-size: 44px;
   }
-  button[aria-disabled='true'] {
+  [part='choose'] {
+    box-sizing: border-box;
+    min-block-size: max(44px, 2.75em);
+    min-inline-size: 44px;
+    margin: 0;
+    padding: 0.25em 0.75em;
+    border: 1px solid var(--_quiet);
+    border-radius: 4px;
+    background: var(--_ground);
+    color: inherit;
+    font: inherit;
+    text-align: start;
+    cursor: pointer;
+  }
+  [part='choose'][aria-disabled='true'] {
     border-color: var(--_line);
     color: var(--_quiet);
     cursor: auto;
+  }
+  [part='choose']:hover:not([aria-disabled='true']) {
+    background: var(--_cornea);
+  }
+  :is(button, summary):focus-visible {
+    outline: 3px solid var(--_focus);
+    outline-offset: 2px;
   }
   @media print {
     .choose,

@@ -1,27 +1,27 @@
-import { html, nothing } from 'lit';
+import { adoptStyles, html, nothing } from 'lit';
 import type { PropertyValues, TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { CaseModel } from '../internal/case-model.js';
-import { controlStyles } from '../internal/control-styles.js';
+import type { Say } from '../internal/language/language.js';
 import { SourceController } from '../internal/source-controller.js';
 import { sourceStyles } from '../internal/source-styles.js';
 import { tokens } from '../internal/tokens.js';
 import { AstigView } from '../internal/view.js';
-import { ESTIMATE, NO_CASE } from '../internal/words.js';
-import { limitsForm, sitesText } from './options.form.js';
+import { sharedWords } from '../internal/words.js';
 import { cardsStyles } from './options.cards.styles.js';
-import { formStyles } from './options.form.styles.js';
-import { NO_LIMITS, planLimits, splitSites, takeLimits } from './options.limits.js';
-import type { GivenLimits, TakenLimits, TextLimit } from './options.limits.js';
+import type { LimitsForm } from './options.form.js';
+import { NO_LIMITS, planLimits, sitesText, takeLimits, tickedSites } from './options.limits.js';
+import type { GivenLimits, TakenLimits } from './options.limits.js';
 import { againstBox, presentBox, refusedBox, refusedLimits } from './options.notes.js';
 import { BY_RANK, ordered, pressed } from './options.order.js';
 import type { Order, SortKey } from './options.order.js';
 import { patchOf, sameSurgery } from './options.plan.js';
 import { PlanSearch } from './options.search.js';
 import type { Found } from './options.search.js';
+import { allowedText, captionText, limitRefusal, offeredText, orderText, planText, rangeValues } from './options.speech.js';
 import { optionsStyles } from './options.styles.js';
 import { planTable } from './options.table.js';
-import { BEING_REFRESHED, NOTHING, WHEN_LET_GO, captionText, chosenText, countedText, refusalText, sortedText } from './options.words.js';
+import { optionsWords } from './options.words.js';
 
 const LIMIT_PROPERTIES = ['widths', 'lenses', 'sites', 'mostArcs', 'noArcs', 'noLens'] as const satisfies readonly (keyof GivenLimits)[];
 
@@ -50,7 +50,7 @@ const mostArcsConverter = {
  * @fires {AstigChangeEvent} astig-change - when a plan is chosen
  */
 export class AstigOptions extends AstigView implements GivenLimits {
-  static override styles = [tokens, sourceStyles, controlStyles, formStyles, optionsStyles, cardsStyles];
+  static override styles = [tokens, sourceStyles, optionsStyles, cardsStyles];
 
   /** Widths of the blades at hand, mm, separated by spaces: `2.2 2.75`. Without: the width in the plan. */
   @property() widths = '';
@@ -72,12 +72,20 @@ export class AstigOptions extends AstigView implements GivenLimits {
   @state() private spoken = '';
 
   private readonly search = new PlanSearch(this);
-  private readonly source = new SourceController(this);
-  private readonly typed = new Map<TextLimit, string>();
+  private readonly source = new SourceController(this, this.language);
   private taken: TakenLimits = NO_LIMITS;
   private shown: CaseModel | null = null;
   /** The list that is known to whoever works in the form. */
   private heard: Found | null = null;
+  /** The texts in which that was. */
+  private said: Say<keyof typeof optionsWords.en> | null = null;
+  /** The form, once somebody has come near it, and what waits for it. */
+  private form: LimitsForm | null = null;
+  private coming: Promise<void> | null = null;
+
+  private get say(): Say<keyof typeof optionsWords.en> {
+    return this.language.say(optionsWords);
+  }
 
   /** Resolves when the list is that of the eye and the limits as they are; while something is moved, at once. */
   get ready(): Promise<void> {
@@ -88,10 +96,12 @@ export class AstigOptions extends AstigView implements GivenLimits {
     // What a page has just set on the case arrives here some microtasks later.
     await new Promise((resolve) => setTimeout(resolve));
     await this.updateComplete;
+    await this.coming;
     while (this.search.waiting) {
       await this.search.waiting;
       await this.updateComplete;
     }
+    await this.updateComplete;
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
@@ -103,52 +113,60 @@ export class AstigOptions extends AstigView implements GivenLimits {
     if (model !== this.shown) this.search.forget();
     this.shown = model;
     this.search.ask(model.plan, planLimits(this, this.taken), model.moving);
+    // The same in another language is no news.
+    if (this.say !== this.said) this.spoken = '';
+    this.said = this.say;
     if (this.formOpen) this.hear(limited);
   }
 
   /** What came of a change in the form is spoken: the form stands far from the list. */
   private hear(limited: boolean): void {
     const { found } = this.search;
-    if (limited) this.spoken = this.taken.refusals.map(refusalText).join(' ');
-    else if (found !== this.heard && found) this.spoken = countedText(found.options.length);
+    const count = found?.options.length ?? 0;
+    if (limited) this.spoken = this.taken.refusals.map((refusal) => limitRefusal(refusal, this.language)).join(' ');
+    else if (found !== this.heard && found) this.spoken = count === 1 ? this.say('countedOne') : this.say('counted', { count });
     this.heard = found;
   }
 
   protected override render(): TemplateResult {
-    const { model } = this;
-    if (!model) return html`<p class="quiet">${NO_CASE}</p>`;
-    const { found, refusal } = this.search;
-    return html`${refusedBox(model)} ${this.editable ? this.limits(model) : nothing}
-      ${this.editable && this.formOpen ? nothing : refusedLimits(this.taken)}
-      <div class="list">${found ? this.list(model, found) : html`<p>${refusal ? refusalText(refusal) : WHEN_LET_GO}</p>`}</div>
+    const { model, language } = this;
+    const shared = language.say(sharedWords);
+    if (!model) return html`<p class="quiet">${shared('noCase')}</p>`;
+    const { found } = this.search;
+    return html`${refusedBox(model, language)} ${this.editable ? this.limits(model) : nothing}
+      ${this.editable && this.formOpen && this.form ? nothing : refusedLimits(this.taken, language)}
+      <div class="list">${found ? this.list(model, found) : html`<p>${this.say('moving')}</p>`}</div>
       <p class="visually-hidden" role="status">${this.spoken}</p>
-      <p class="quiet">${ESTIMATE}</p>
+      <p class="quiet">${shared('estimate')}</p>
       ${this.source.render()}`;
   }
 
+  /** The surgeon's limits, closed to one line that says what they are. */
   private limits({ plan }: CaseModel): TemplateResult {
-    const limits = planLimits(this, this.taken);
-    return html`<details
-      class="limits"
-      part="limits"
-      .open=${this.formOpen}
-      @toggle=${this.onToggle}
-      @input=${this.onInput}
-      @change=${this.onChange}
-      @keydown=${this.onKeydown}
-      @focusout=${this.onFocusout}
-    >
-      ${limitsForm({ plan, given: this, taken: this.taken, limits, typed: this.typed })}
+    const { taken, language } = this;
+    const offered = offeredText(planLimits(this, taken), plan, language);
+    return html`<details class="limits" part="limits" .open=${this.formOpen} @toggle=${this.onToggle} @pointerenter=${this.fetchForm} @focusin=${this.fetchForm}>
+      <summary><span class="title">${this.say('offered')}</span> <span class="offered">${offered}</span></summary>
+      ${this.form?.render({
+        plan,
+        language,
+        places: this.say('sites'),
+        sites: tickedSites(this.sites),
+        allowSites: (names, others) => (this.sites = sitesText(names, others)),
+        allowed: (name) => ({ allowed: allowedText(name, language), ...rangeValues(name, language) }),
+        refusal: (name) => taken.refusals.filter(({ field }) => field === name).map((refusal) => limitRefusal(refusal, language))[0] ?? null,
+      })}
     </details>`;
   }
 
   private list(model: CaseModel, { options, against }: Found): TemplateResult {
+    const { language, say } = this;
     const { stale } = this.search;
     const used = stale ? -1 : options.findIndex(({ plan }) => sameSurgery(plan, model.plan));
     const inUse = used < 0 ? null : used + 1;
-    const caption = stale ? (model.moving ? WHEN_LET_GO : BEING_REFRESHED) : captionText(options.length, model.plan, this.order);
-    return html`${againstBox(against, model.plan)} ${presentBox(model, stale ? null : inUse)}
-      ${options.length === 0 ? html`<p>${NOTHING}</p>` : html`<div class="wrap" @click=${this.onClick}>${planTable({
+    const caption = stale ? say(model.moving ? 'moving' : 'refreshing') : captionText(options.length, model.plan, this.order, language);
+    return html`${againstBox(against, model.plan, language)} ${presentBox(model, stale ? null : inUse, language)}
+      ${options.length === 0 ? html`<p>${say('nothing')}</p>` : html`<div class="wrap" @click=${this.onClick}>${planTable({
             rows: ordered(options, this.order),
             order: this.order,
             caption,
@@ -156,6 +174,7 @@ export class AstigOptions extends AstigView implements GivenLimits {
             stale,
             choosable: this.editable ? !stale && model.refusals.length === 0 : null,
             source: this.source,
+            language,
           })}</div>`}`;
   }
 
@@ -164,7 +183,7 @@ export class AstigOptions extends AstigView implements GivenLimits {
     const { sort, rank } = button?.dataset ?? {};
     if (sort) {
       this.order = pressed(this.order, sort as SortKey);
-      this.spoken = sortedText(this.order);
+      this.spoken = this.say('sorted', { order: orderText(this.order, this.language) });
     }
     if (rank && button!.getAttribute('aria-disabled') !== 'true') this.choose(Number(rank));
   }
@@ -174,70 +193,29 @@ export class AstigOptions extends AstigView implements GivenLimits {
     // A movement of somebody else is not to be ended by this one.
     if (!option || !this.model || this.model.moving) return;
     this.model.choose(patchOf(option.plan), 'astig-options choose', this);
-    this.spoken = chosenText(rank, option);
+    // What it does to the eye, other elements of the page may say.
+    this.spoken = this.say('chosen', { rank, plan: planText(option.plan, this.language) });
   }
 
   private onToggle(event: Event): void {
     this.formOpen = (event.currentTarget as HTMLDetailsElement).open;
     this.heard = this.search.found;
+    if (this.formOpen) this.fetchForm();
   }
 
-  private onInput(event: Event): void {
-    // A native input event is composed and would reach the host page as if the element had a value.
-    event.stopPropagation();
-    const input = event.target as HTMLInputElement;
-    if (isText(input)) this.typed.set(input.name, input.value);
+  /** Most readers never open the form, so it is loaded when somebody comes near. */
+  private fetchForm(): void {
+    this.coming ??= this.loadForm().catch((error) => {
+      // Whoever comes next tries again.
+      this.coming = null;
+      reportError(error);
+    });
   }
 
-  private onChange(event: Event): void {
-    event.stopPropagation();
-    const input = event.target as HTMLInputElement;
-    if (isText(input)) this.take(input.name);
-    else if (input.name === 'arcs') this.allowArcs(Number(input.value) as 0 | 1 | 2);
-    else if (input.name === 'lens') this.noLens = input.value === 'no';
-    else this.allowSites(splitSites(this.sites).others);
-  }
-
-  /** Not every way out of a field makes it fire `change`. */
-  private onFocusout({ target }: FocusEvent): void {
-    if (isText(target as HTMLInputElement)) this.take((target as HTMLInputElement & { name: TextLimit }).name);
-  }
-
-  private onKeydown(event: KeyboardEvent): void {
-    const input = event.target as HTMLInputElement;
-    if (!isText(input) || !this.typed.has(input.name)) return;
-    if (event.key === 'Escape') {
-      this.typed.delete(input.name);
-      this.requestUpdate();
-      event.preventDefault();
-      event.stopPropagation();
-    } else if ((event.ctrlKey || event.metaKey) && /^[zy]$/i.test(event.key)) {
-      // While a text is unfinished, the browser's own undo works on the text, not the case's on the plan.
-      event.stopPropagation();
-    }
-  }
-
-  /** A field is left or Enter was pressed: what was typed becomes the limit, or is refused. */
-  private take(name: TextLimit): void {
-    const text = this.typed.get(name);
-    if (text === undefined) return;
-    this.typed.delete(name);
-    if (name === 'sites') this.allowSites(text);
-    else this[name] = text;
+  private async loadForm(): Promise<void> {
+    const { LimitsForm: Form } = await import('./options.form.js');
+    adoptStyles(this.renderRoot as ShadowRoot, [...AstigOptions.elementStyles, ...Form.styles]);
+    this.form = new Form(this);
     this.requestUpdate();
   }
-
-  private allowArcs(most: 0 | 1 | 2): void {
-    this.noArcs = most === 0;
-    if (most > 0) this.mostArcs = most;
-  }
-
-  private allowSites(others: string): void {
-    const ticked = this.renderRoot.querySelectorAll<HTMLInputElement>('[name=site]:checked');
-    this.sites = sitesText([...ticked].map(({ value }) => value), others);
-  }
-}
-
-function isText(input: HTMLInputElement): input is HTMLInputElement & { name: TextLimit } {
-  return input.type === 'text';
 }

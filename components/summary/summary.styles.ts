@@ -38,18 +38,6 @@ export const summaryStyles = css`
   .chance p {
     margin: 0 0 0.5em;
   }
-  .dots {
-    display: block;
-    inline-size: min(100%, 22em);
-    stroke: var(--_remaining);
-    stroke-width: 1;
-  }
-  .full {
-    fill: var(--_remaining);
-  }
-  .empty {
-    fill: none;
-  }
   .own {
     padding: 0 0.4em;
     border: 1px solid var(--_quiet);

@@ -3,15 +3,18 @@ import type { PropertyValues, TemplateResult } from 'lit';
 import { state } from 'lit/decorators.js';
 import type { Astigmatism, PlanStep } from '../../core/numbers.js';
 import type { SourceId } from '../../core/references.js';
-import { astigmatismText, dioptres } from '../internal/format.js';
+import { cautionText } from '../internal/caution.js';
+import { astigmatismText } from '../internal/format.js';
+import { iconArray, iconArrayStyles, ofHundred } from '../internal/icon-array.js';
+import type { Say } from '../internal/language/language.js';
 import { SourceController } from '../internal/source-controller.js';
 import { sourceStyles } from '../internal/source-styles.js';
 import { tokens } from '../internal/tokens.js';
 import { AstigView } from '../internal/view.js';
-import { ESTIMATE, EYE_NAME, LEVEL_NAME, NO_CASE, SOURCE } from '../internal/words.js';
+import { eyeId, sharedWords } from '../internal/words.js';
 import { summaryStyles } from './summary.styles.js';
-import { iconArray } from './icon-array.js';
-import { LIMITS_TOLD, announcement, chanceSentence, meanShiftText, ofHundred, planned, ruleText, stepRow } from './summary.words.js';
+import { LIMITS_TOLD, announcement, chanceSentence, meanShiftText, planned, ruleText, stepRow, widerChances } from './summary.speech.js';
+import { summaryWords } from './summary.words.js';
 
 /**
  * The case in words and numbers: before, each step, what is left as expected and if the whole intended effect were
@@ -27,33 +30,45 @@ import { LIMITS_TOLD, announcement, chanceSentence, meanShiftText, ofHundred, pl
  * @csspart refused - what the page has set and could not be taken
  */
 export class AstigSummary extends AstigView {
-  static override styles = [tokens, sourceStyles, summaryStyles];
+  static override styles = [tokens, sourceStyles, iconArrayStyles, summaryStyles];
 
   /** What the live region says; changes when a movement has ended. */
   @state() private spoken = '';
 
-  private readonly source = new SourceController(this);
+  private readonly source = new SourceController(this, this.language);
 
   /** What was last announced, or was there at the start: that is read as part of the page. Null before. */
   private heard: string | null = null;
 
+  /** The texts in which that was. */
+  private said: Say<keyof typeof summaryWords.en> | null = null;
+
+  private get say(): Say<keyof typeof summaryWords.en> {
+    return this.language.say(summaryWords);
+  }
+
   protected override willUpdate(changed: PropertyValues<this>): void {
     super.willUpdate(changed);
     if (!this.model || this.model.moving) return;
-    const text = announcement(this.model.outcome);
-    if (this.heard !== null && text !== this.heard) this.spoken = text;
+    const { say } = this;
+    const text = announcement(this.model.outcome, this.language);
+    // The same in another language is no news.
+    if (say !== this.said) this.spoken = '';
+    else if (this.heard !== null && text !== this.heard) this.spoken = text;
+    this.said = say;
     this.heard = text;
   }
 
   protected override render(): TemplateResult {
-    const { model } = this;
-    if (!model) return html`<p class="quiet">${NO_CASE}</p>`;
+    const { model, say } = this;
+    const shared = this.language.say(sharedWords);
+    if (!model) return html`<p class="quiet">${shared('noCase')}</p>`;
     return html`${this.refused()}
-      <section aria-label="Summary, ${EYE_NAME[model.plan.eye].toLowerCase()}">
+      <section aria-label=${say('name', { eye: shared(eyeId(model.plan.eye)) })}>
         ${this.figures()} ${this.chance()} ${this.steps()} ${this.cautions()}
       </section>
       <p class="visually-hidden" role="status" aria-live="polite">${this.spoken}</p>
-      <p class="quiet">${ESTIMATE}</p>
+      <p class="quiet">${shared('estimate')}</p>
       ${this.source.render()}`;
   }
 
@@ -61,60 +76,62 @@ export class AstigSummary extends AstigView {
     const { refusals } = this.model!;
     if (refusals.length === 0) return nothing;
     return html`<div class="refused" part="refused" role="alert">
-      <p>These settings cannot be taken. What is shown is the last good plan:</p>
+      <p>${this.say('refused')}</p>
       <ul>
-        ${refusals.map(({ message }) => html`<li>${message}</li>`)}
+        ${refusals.map((refusal) => html`<li>${this.language.refusal(refusal)}</li>`)}
       </ul>
     </div>`;
   }
 
   private figures(): TemplateResult {
+    const { say } = this;
     const { plan, outcome } = this.model!;
+    const eye = this.language.say(sharedWords)(eyeId(plan.eye));
     return html`<dl class="figures">
-      ${this.figure('before', `Before, ${EYE_NAME[plan.eye].toLowerCase()}`, outcome.before)}
-      ${this.figure('after', 'Remaining, as expected', outcome.after)}
-      ${this.figure('intended', 'Remaining, if all of the intended effect were reached', outcome.afterIntended)}
+      ${this.figure('before', say('before', { eye }), outcome.before)}
+      ${this.figure('after', say('after'), outcome.after)}
+      ${this.figure('intended', say('intended'), outcome.afterIntended)}
     </dl>`;
   }
 
   private figure(id: 'before' | 'after' | 'intended', name: string, value: Astigmatism): TemplateResult {
     return html`<div class=${id} part=${id}>
       <dt>${name}</dt>
-      <dd class="large">${this.source.button({ figure: id }, astigmatismText(value))}</dd>
-      <dd>${ruleText(value)}</dd>
+      <dd class="large">${this.source.button({ figure: id }, astigmatismText(value, this.language.numbers))}</dd>
+      <dd>${ruleText(value, this.language)}</dd>
     </div>`;
   }
 
   private chance(): TemplateResult {
     const { outcome } = this.model!;
-    const [first, ...others] = LIMITS_TOLD.map((limit) => ({ limit, eyes: ofHundred(outcome.chanceWithin(limit)) }));
-    const rest = others.map(({ limit, eyes }) => `${dioptres(limit)}: ${eyes}`).join(', ');
+    const eyes = ofHundred(outcome.chanceWithin(LIMITS_TOLD[0]));
     return html`<div class="chance" part="chance">
-      <p>${this.source.button({ figure: 'chance' }, chanceSentence(first!.eyes, first!.limit))} <span class="quiet">(${rest} of 100)</span></p>
-      ${iconArray(first!.eyes)}
+      <p>${this.source.button({ figure: 'chance' }, chanceSentence(eyes, this.language))} <span class="quiet">${widerChances(outcome, this.language)}</span></p>
+      ${iconArray(eyes)}
     </div>`;
   }
 
   private steps(): TemplateResult {
+    const { say } = this;
     const { plan, outcome } = this.model!;
     return html`<div class="wrap">
       <table part="steps">
         <caption class="visually-hidden">
-          What each step does
+          ${say('steps')}
         </caption>
         <thead>
           <tr>
-            <th scope="col">Step</th>
-            <th scope="col">Expected</th>
-            <th scope="col">If fully reached</th>
+            <th scope="col">${say('step')}</th>
+            <th scope="col">${say('expected')}</th>
+            <th scope="col">${say('reached')}</th>
           </tr>
         </thead>
         <tbody>
           ${outcome.steps.map((step) => this.step(step))}
-          ${planned(plan) ? nothing : html`<tr><td colspan="3">No incision, arc or toric lens is planned yet.</td></tr>`}
+          ${planned(plan) ? nothing : html`<tr><td colspan="3">${say('nothingPlanned')}</td></tr>`}
           <tr>
-            <th scope="row">Mean corneal power</th>
-            <td colspan="2">${this.source.button({ figure: 'meanPower' }, meanShiftText(outcome.meanPowerShift))}</td>
+            <th scope="row">${say('meanPower')}</th>
+            <td colspan="2">${this.source.button({ figure: 'meanPower' }, meanShiftText(outcome.meanPowerShift, this.language))}</td>
           </tr>
         </tbody>
       </table>
@@ -122,25 +139,30 @@ export class AstigSummary extends AstigView {
   }
 
   private step(step: PlanStep): TemplateResult {
-    const { name, expected, intended } = stepRow(step, this.model!.plan.arcCount);
+    const { say } = this;
+    const { name, expected, intended } = stepRow(step, this.model!.plan.arcCount, this.language);
     const own = step.basis === 'own';
     return html`<tr data-source=${step.source}>
-      <th scope="row">${name}${own ? html` <span class="own">own figure</span>` : nothing}</th>
-      <td data-label="Expected">${this.source.button({ figure: step.source, own }, expected)}</td>
-      <td data-label="If fully reached">${intended}</td>
+      <th scope="row">${name}${own ? html` <span class="own">${say('own')}</span>` : nothing}</th>
+      <td data-label=${say('expected')}>${this.source.button({ figure: step.source, own }, expected)}</td>
+      <td data-label=${say('reached')}>${intended}</td>
     </tr>`;
   }
 
   private cautions(): TemplateResult | typeof nothing {
+    const { say, language } = this;
+    const shared = language.say(sharedWords);
     const { cautions } = this.model!.outcome;
     if (cautions.length === 0) return nothing;
-    return html`<ul class="cautions" aria-label="Cautions">
-      ${cautions.map(
-        ({ id, level, text, source }) =>
-          html`<li class=${level} part="caution" data-id=${id} data-level=${level}>
-            <strong>${LEVEL_NAME[level]}:</strong> ${text} ${this.source.button({ source: source as SourceId }, SOURCE, `Source of: ${text}`)}
-          </li>`,
-      )}
+    return html`<ul class="cautions" aria-label=${say('cautions')}>
+      ${cautions.map((caution) => {
+        const { id, level, source } = caution;
+        const text = cautionText(caution, language);
+        return html`<li class=${level} part="caution" data-id=${id} data-level=${level}>
+          <strong>${say('caution', { level: shared(level) })}</strong> ${text}
+          ${this.source.button({ source: source as SourceId }, shared('source'), say('sourceOf', { text }))}
+        </li>`;
+      })}
     </ul>`;
   }
 }

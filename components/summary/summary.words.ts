@@ -1,50 +1,36 @@
-import { ruleOf } from '../../core/numbers.js';
-import type { Astigmatism, CompletePlan, PlanOutcome, PlanStep } from '../../core/numbers.js';
-import { astigmatismText, capital, dioptres, meridianText, signedDioptres } from '../internal/format.js';
-import { RULE_NAME, stepName } from '../internal/words.js';
-import { fromVector } from '../../core/numbers.js';
+import type { Words } from '../internal/language/language.js';
 
-/** `with the rule`, or nothing where there is no direction. */
-export function ruleText(a: Astigmatism): string {
-  return a.magnitude < 0.005 ? 'no astigmatism' : RULE_NAME[ruleOf(a)];
-}
+export const summaryWords = {
+  part: 'summary',
+  en: {
+    name: 'Summary, {$eye}',
+    before: 'Before, {$eye}',
+    after: 'Remaining, as expected',
+    intended: 'Remaining, if all of the intended effect were reached',
+    none: 'no astigmatism',
 
-/** Name and figures of one step: what it does, and what it would do if all of the intended effect were reached. */
-export function stepRow(step: PlanStep, arcCount: number): { name: string; expected: string; intended: string } {
-  const name = stepName(step.source, arcCount);
-  return { name: capital(name), expected: effect(step, 'vector'), intended: effect(step, 'intended') };
-}
+    chance: 'About {$eyes} of 100 eyes like this would end with {$limit} or less.',
+    chances: '({$middle}: {$middleEyes}, {$wide}: {$wideEyes} of 100)',
 
-function effect(step: PlanStep, which: 'vector' | 'intended'): string {
-  const added = fromVector(step[which]);
-  if (step.source === 'backSurface') return `adds ${astigmatismText(added)}`;
-  const along = meridianText(Math.round(added.meridian + 90));
-  return added.magnitude < 0.005 ? 'no effect' : `flattens ${along} by ${dioptres(added.magnitude)}`;
-}
+    steps: 'What each step does',
+    step: 'Step',
+    expected: 'Expected',
+    reached: 'If fully reached',
+    own: 'own figure',
+    adds: 'adds {$astigmatism}',
+    flattens: 'flattens {$meridian} by {$power}',
+    noEffect: 'no effect',
+    nothingPlanned: 'No incision, arc or toric lens is planned yet.',
+    meanPower: 'Mean corneal power',
+    noShift: 'no change expected',
+    shift: '{$power} expected',
 
-/** Limits for which the chance is told, D. */
-export const LIMITS_TOLD = [0.5, 0.75, 1] as const;
+    cautions: 'Cautions',
+    caution: '{$level}:',
+    sourceOf: 'Source of: {$text}',
+    refused: 'These settings cannot be taken. What is shown is the last good plan:',
 
-/** A chance as whole eyes of a hundred. */
-export function ofHundred(chance: number): number {
-  return Math.round(100 * chance);
-}
-
-/** The chance in words. Always of 100, so that two plans can be compared. */
-export function chanceSentence(eyes: number, limit: number): string {
-  return `About ${eyes} of 100 eyes like this would end with ${dioptres(limit)} or less.`;
-}
-
-/** What a reader hears after a change: the result first, then what to mind. */
-export function announcement({ after, cautions }: PlanOutcome): string {
-  const minds = cautions.filter(({ level }) => level !== 'note').map(({ text }) => text);
-  return [`Expected to remain: ${astigmatismText(after).replace('@', 'at')}.`, ...minds].join(' ');
-}
-
-export function meanShiftText(shift: number): string {
-  return Math.abs(shift) < 0.005 ? 'no change expected' : `${signedDioptres(shift)} expected`;
-}
-
-export function planned(plan: CompletePlan): boolean {
-  return plan.incisionSite !== null || plan.arcCount > 0 || Boolean(plan.lensCylinder);
-}
+    remains: 'Expected to remain: {$power}.',
+    remainsAt: 'Expected to remain: {$power} at {$meridian}.',
+  },
+} as const satisfies Words;

@@ -6,11 +6,13 @@ import { polyline, px } from '../internal/geometry.js';
 import type { Point } from '../internal/geometry.js';
 import { labelText } from '../internal/label-text.js';
 import { TITLE } from '../internal/layout.js';
+import type { Language } from '../internal/language/language.js';
 import { axisLabels, placeSiteLabels } from './sweep.labels.js';
 import type { PlacedLabel } from './sweep.labels.js';
 import type { Sample, Sweep } from './sweep.parts.js';
 import { xOf, yOf } from './sweep.layout.js';
 import type { SweepLayout } from './sweep.layout.js';
+import type { ToldSweep } from './sweep.speech.js';
 
 /** What the plot is drawn to: where it lies, and the dioptres at which its vertical axis ends. */
 export interface Frame {
@@ -22,7 +24,7 @@ export interface Frame {
 const TICKS = { every: 15, long: 45, short: 4, longer: 8 } as const;
 
 /** Axes with their figures, and all text around the plot. */
-export function drawAxes({ layout, end }: Frame, steps: readonly number[]): SVGTemplateResult {
+export function drawAxes({ layout, end }: Frame, steps: readonly number[], language: Language): SVGTemplateResult {
   const { left, right, bottom, font, title, subtitle } = layout;
   const lines = steps.filter((value) => value > 0).map((value) => px(yOf(layout, value, end)));
   return svg`${lines.map((y) => svg`<line class="grid" x1=${px(left)} x2=${px(right)} y1=${y} y2=${y}></line>`)}
@@ -30,7 +32,7 @@ export function drawAxes({ layout, end }: Frame, steps: readonly number[]): SVGT
     <path class="ticks" d=${tickPath(layout)}></path>
     <g font-size=${px(TITLE * font.small)}>${labelText(title, 'title')}</g>
     ${subtitle ? labelText(subtitle, 'subtitle') : nothing}
-    <g class="steps">${axisLabels(layout, steps, end).map((label) => labelText(label))}</g>
+    <g class="steps">${axisLabels(layout, steps, end, language).map((label) => labelText(label))}</g>
     <g>${layout.degrees.map((label) => labelText(label))}</g>
     <g class="names">${layout.names.map((label) => labelText(label))}</g>
     <g>${layout.hours.map((label) => labelText(label))}</g>`;
@@ -46,8 +48,8 @@ function tickPath(layout: SweepLayout): string {
   return marks.join('');
 }
 
-/** Band, good line, the sites that have a name, the curve and the marker, from the back to the front; then the names. */
-export function drawSweep(frame: Frame, sweep: Sweep, marker: SVGTemplateResult | null): SVGTemplateResult {
+/** Band, good line, the sites that have a name, and the curve, from the back to the front. */
+export function drawSweep(frame: Frame, sweep: Sweep): SVGTemplateResult {
   const { layout, end } = frame;
   const good = px(yOf(layout, GOOD, end));
   return svg`${sweep.band.length > 0 ? svg`<path part="band" class="band" d=${bandPath(frame, sweep)}></path>` : nothing}
@@ -55,9 +57,12 @@ export function drawSweep(frame: Frame, sweep: Sweep, marker: SVGTemplateResult 
     ${(['temporal', 'superior'] as const).map((name) => svg`<g part=${name} class="site">${shown([sweep[name]]).map((sample) => svg`${guide(frame, sample)}${dot(pointOf(frame, sample))}`)}</g>`)}
     <g part="best" class="best">${shown(sweep.best).map((sample) => guide(frame, sample))}</g>
     <path part="curve" class="curve" d=${polyline(sweep.curve.map((sample) => rounded(pointOf(frame, sample))))}></path>
-    <g class="best">${shown(sweep.best).map((sample) => diamond(pointOf(frame, sample)))}</g>
-    ${marker}
-    <g>${placeSiteLabels(layout, sweep, end).map(nameText)}</g>`;
+    <g class="best">${shown(sweep.best).map((sample) => diamond(pointOf(frame, sample)))}</g>`;
+}
+
+/** Names of the sites that have one. */
+export function drawNames({ layout, end }: Frame, { curve }: Sweep, { labels }: ToldSweep): SVGTemplateResult {
+  return svg`<g>${placeSiteLabels(layout, curve, labels, end).map(nameText)}</g>`;
 }
 
 /** The line and the point of the present incision, without what the pointer takes hold of. */

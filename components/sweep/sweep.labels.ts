@@ -1,17 +1,18 @@
-import type { CompletePlan } from '../../core/numbers.js';
 import { GOOD } from '../../core/numbers.js';
 import type { Box, Point } from '../internal/geometry.js';
 import { placeLabels } from '../internal/labels.js';
 import type { LabelRequest, Segment } from '../internal/labels.js';
 import { EDGE } from '../internal/layout.js';
 import type { Label } from '../internal/layout.js';
+import type { Language } from '../internal/language/language.js';
 import { textSize } from '../internal/measure.js';
 import type { TextSize } from '../internal/measure.js';
-import type { Sample, Sweep } from './sweep.parts.js';
+import type { Sample } from './sweep.parts.js';
 import { BEFORE_AXIS, xOf, yOf } from './sweep.layout.js';
 import type { SweepLayout } from './sweep.layout.js';
-import { GOOD_TEXT, flagTexts, siteLabels, stepText } from './sweep.words.js';
-import type { SiteLabel } from './sweep.words.js';
+import { goodText, stepText } from './sweep.speech.js';
+import type { SiteLabel, ToldSite } from './sweep.speech.js';
+import { sweepWords } from './sweep.words.js';
 
 /** A label in the plot, by its centre. */
 export interface PlacedLabel extends Point {
@@ -35,22 +36,21 @@ const FIGURES_APART = 1.25;
 const WEIGHT: Record<SiteLabel['id'], number> = { best: 600, temporal: 400, superior: 400 };
 
 /** Figures of the vertical axis. That of the good line always stands; others give way to it. */
-export function axisLabels(layout: SweepLayout, steps: readonly number[], end: number): Label[] {
+export function axisLabels(layout: SweepLayout, steps: readonly number[], end: number, language: Language): Label[] {
   const x = layout.left - BEFORE_AXIS;
   const good = yOf(layout, GOOD, end);
-  const others = steps.map((value) => ({ text: stepText(value), x, y: yOf(layout, value, end), anchor: 'end' as const }));
+  const others = steps.map((value) => ({ text: stepText(value, language), x, y: yOf(layout, value, end), anchor: 'end' as const }));
   const free = others.filter(({ y }) => Math.abs(y - good) >= FIGURES_APART * layout.font.small);
-  return [...free, { text: GOOD_TEXT, x, y: good, anchor: 'end' }];
+  return [...free, { text: goodText(language), x, y: good, anchor: 'end' }];
 }
 
 /**
  * Names of the best, the temporal and the superior site beside their lines. They do not depend on the present incision,
  * so they stand still while it is dragged.
  */
-export function placeSiteLabels(layout: SweepLayout, sweep: Sweep, end: number): PlacedLabel[] {
-  const labels = siteLabels(sweep);
+export function placeSiteLabels(layout: SweepLayout, curve: readonly Sample[], labels: readonly SiteLabel[], end: number): PlacedLabel[] {
   const guides = new Map(labels.map(({ id, at }) => [id, guideOf(layout, at)]));
-  const along = boxesAlong(layout, sweep.curve, end);
+  const along = boxesAlong(layout, curve, end);
   const { left, right, top, bottom, font } = layout;
   const placed = [0, 1, 2].map((brevity) => {
     const texts = new Map(labels.map(({ id, texts: known }) => [id, known[brevity] ?? known.at(-1)!]));
@@ -67,14 +67,14 @@ export function placeSiteLabels(layout: SweepLayout, sweep: Sweep, end: number):
 }
 
 /** The figure of the present incision above its line, moved inwards at the edges. */
-export function flagLabel(layout: SweepLayout, plan: CompletePlan, remaining: number): Label | null {
-  if (plan.incisionSite === null) return null;
+export function flagLabel(layout: SweepLayout, { site }: Sample, told: ToldSite, language: Language): Label | null {
+  const say = language.say(sweepWords);
   const { small, family } = layout.font;
   const [from, to] = [layout.left, layout.width - EDGE];
-  for (const text of flagTexts(plan.incisionSite, plan.eye, remaining)) {
+  for (const text of [say('flag', told), say('flagShort', told)]) {
     const { width } = textSize(text, small, family, 600);
     if (width > to - from) continue;
-    const x = Math.min(to - width / 2, Math.max(from + width / 2, xOf(layout, plan.incisionSite)));
+    const x = Math.min(to - width / 2, Math.max(from + width / 2, xOf(layout, site)));
     return { text, x, y: layout.flag, anchor: 'middle' };
   }
   return null;

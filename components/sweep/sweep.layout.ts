@@ -1,10 +1,8 @@
-import { clockFromSite, site, siteName } from '../../core/numbers.js';
-import type { EyeSide } from '../../core/numbers.js';
+import { clockFromSite, site } from '../../core/numbers.js';
 import type { Point } from '../internal/geometry.js';
 import { EDGE, GAP, TITLE, figureSize } from '../internal/layout.js';
 import type { Label } from '../internal/layout.js';
 import { textSize } from '../internal/measure.js';
-import { SUBTITLES } from './sweep.words.js';
 
 /** What stays the same while the plan changes. Sizes and places in CSS px, from the upper left corner. */
 export interface SweepLayout {
@@ -30,8 +28,22 @@ export interface SweepLayoutInput {
   width: number;
   font: number;
   family: string;
-  eye: EyeSide;
+  texts: LayoutTexts;
+}
+
+/** What stands around the plot, in the language of the reader. */
+export interface LayoutTexts {
   title: string;
+  /** What the curve is, the longest text first: the first that fits is taken. */
+  subtitles: readonly string[];
+  /** Whether the heading begins at the right. */
+  rightToLeft: boolean;
+  /** The widest figure of the vertical axis. */
+  figure: string;
+  /** What stands before the hours: bare numbers could be anything. */
+  clock: string;
+  /** Name of a site in this eye. */
+  place(degrees: number): string;
 }
 
 /** Height of a row of text over its font size. */
@@ -64,14 +76,11 @@ export const BEFORE_AXIS = 12;
 /** Least distance of two labels in a row, CSS px. */
 const APART = 8;
 
-/** What stands before the hours. */
-const CLOCK = "o'clock";
-
 /** Everything of the drawing that does not depend on the plan, from its width and the size of its text. */
-export function layoutSweep({ width, font, family, eye, title }: SweepLayoutInput): SweepLayout {
+export function layoutSweep({ width, font, family, texts }: SweepLayoutInput): SweepLayout {
   const small = figureSize(font, width);
   const wide = (text: string): number => textSize(text, small, family).width;
-  const left = EDGE + Math.max(wide('0.00\u00a0D') + BEFORE_AXIS, wide(CLOCK) + GAP + wide('12') / 2);
+  const left = EDGE + Math.max(wide(texts.figure) + BEFORE_AXIS, wide(texts.clock) + GAP + wide('12') / 2);
   const right = width - EDGE - wide('360°') / 2;
   const top = ABOVE_PLOT.fixed + ABOVE_PLOT.ofText * small;
   const height = Math.max(HEIGHT.least, HEIGHT.ofWidth * width, HEIGHT.fixed + HEIGHT.ofText * small);
@@ -80,7 +89,6 @@ export function layoutSweep({ width, font, family, eye, title }: SweepLayoutInpu
   const row = (index: number): number => bottom + BELOW + (index + 0.5) * ROW * small;
   const choose = (y: number, choices: readonly (readonly number[])[], text: (degrees: number) => string): Label[] =>
     fittingRow(choices.map((sites) => sites.map((degrees) => inside({ text: text(degrees), x: place(degrees), y, anchor: 'middle' }, wide, width))), wide);
-  const baseline = EDGE + TITLE * small;
   return {
     width,
     height,
@@ -90,11 +98,10 @@ export function layoutSweep({ width, font, family, eye, title }: SweepLayoutInpu
     bottom,
     flag: top - 2 - (ROW / 2) * small,
     font: { small, family },
-    title: { text: title, x: EDGE, y: baseline, anchor: 'start' },
-    subtitle: subtitleBeside(EDGE + textSize(title, TITLE * small, family, 600).width + small * 0.6, baseline, width, wide),
+    ...heading(texts, width, small, family),
     degrees: choose(row(0), [every(45), every(90), every(180)], (degrees) => `${degrees}°`),
-    names: choose(row(1), [every(45), every(90), every(90, 270), every(180), every(180, 180)], (degrees) => siteName(site(degrees), eye)),
-    hours: withHeading(choose(row(2), [every(30), every(90)], hourOf), left - wide('12') / 2 - GAP),
+    names: choose(row(1), [every(45), every(90), every(90, 270), every(180), every(180, 180)], (degrees) => texts.place(site(degrees))),
+    hours: withHeading(choose(row(2), [every(30), every(90)], hourOf), texts.clock, left - wide('12') / 2 - GAP),
   };
 }
 
@@ -120,15 +127,17 @@ function inside(label: Label, wide: (text: string) => number, width: number): La
   return { ...label, x: Math.min(width - half, Math.max(half, label.x)) };
 }
 
-/** Bare numbers could be anything, so the row says what they are. */
-function withHeading(hours: readonly Label[], end: number): Label[] {
-  return hours.length === 0 ? [] : [{ text: CLOCK, x: end, y: hours[0]!.y, anchor: 'end' }, ...hours];
+function withHeading(hours: readonly Label[], clock: string, end: number): Label[] {
+  return hours.length === 0 ? [] : [{ text: clock, x: end, y: hours[0]!.y, anchor: 'end' }, ...hours];
 }
 
-/** What the curve is, beside the name of the eye, in as many words as there is room for. */
-function subtitleBeside(x: number, y: number, width: number, wide: (text: string) => number): Label | null {
-  const text = SUBTITLES.find((words) => x + wide(words) <= width - EDGE);
-  return text ? { text, x, y, anchor: 'start' } : null;
+/** The name of the eye, and beside it what the curve is, in as many words as there is room for. */
+function heading({ title, subtitles, rightToLeft }: LayoutTexts, width: number, small: number, family: string): Pick<SweepLayout, 'title' | 'subtitle'> {
+  const y = EDGE + TITLE * small;
+  const indent = EDGE + textSize(title, TITLE * small, family, 600).width + small * 0.6;
+  const line = (text: string, from: number): Label => ({ text, x: rightToLeft ? width - from : from, y, anchor: rightToLeft ? 'end' : 'start' });
+  const subtitle = subtitles.find((text) => indent + textSize(text, small, family).width <= width - EDGE);
+  return { title: line(title, EDGE), subtitle: subtitle === undefined ? null : line(subtitle, indent) };
 }
 
 /** Where a site stands, CSS px. */

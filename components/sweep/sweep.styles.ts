@@ -18,6 +18,10 @@ export const sweepStyles = css`
   .stage svg {
     block-size: 100%;
   }
+  /* The drawing runs to the right in every language, the words in it as they are read. */
+  [dir='rtl'] svg text {
+    unicode-bidi: plaintext;
+  }
   .grid {
     stroke: var(--_line);
     stroke-width: 0.75;

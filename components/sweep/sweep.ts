@@ -2,9 +2,10 @@ import { html, nothing, svg } from 'lit';
 import type { PropertyValues, SVGTemplateResult, TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
 import { classMap } from 'lit/directives/class-map.js';
+import { guard } from 'lit/directives/guard.js';
 import { createRef, ref } from 'lit/directives/ref.js';
 import { site } from '../../core/numbers.js';
-import type { CompletePlan, EyePlan } from '../../core/numbers.js';
+import type { EyePlan } from '../../core/numbers.js';
 import type { CaseModel } from '../internal/case-model.js';
 import { DragController, REACH } from '../internal/drag-controller.js';
 import type { DragTarget } from '../internal/drag-controller.js';
@@ -12,8 +13,11 @@ import { drawingStyles } from '../internal/drawing-styles.js';
 import { px } from '../internal/geometry.js';
 import type { Point } from '../internal/geometry.js';
 import type { Steppable } from '../internal/key-step.js';
-import { labelText } from '../internal/label-text.js';
 import { handleStyles } from '../internal/handle-styles.js';
+import { labelText } from '../internal/label-text.js';
+import type { Say } from '../internal/language/language.js';
+import { PictureController } from '../internal/picture/picture-controller.js';
+import type { PictureSize } from '../internal/picture/raster.js';
 import { SizeController } from '../internal/size-controller.js';
 import { SliderControls } from '../internal/slider-controls.js';
 import type { SliderOwner } from '../internal/slider-controls.js';
@@ -22,19 +26,22 @@ import { sourceStyles } from '../internal/source-styles.js';
 import { tokens } from '../internal/tokens.js';
 import { Tween } from '../internal/tween.js';
 import { AstigView } from '../internal/view.js';
-import { EYE_NAME, NO_CASE } from '../internal/words.js';
+import { sharedWords } from '../internal/words.js';
 import { axisSteps, axisTop } from './axis.parts.js';
 import { sweepCaption } from './sweep.caption.js';
-import { drawAxes, drawKnob, drawMarker, drawSweep, pointOf } from './sweep.drawing.js';
+import { drawAxes, drawKnob, drawMarker, drawNames, drawSweep, pointOf } from './sweep.drawing.js';
 import type { Frame } from './sweep.drawing.js';
 import { sweepKey } from './sweep.key.js';
 import { flagLabel } from './sweep.labels.js';
-import { inPlot, layoutSweep, siteAt, xOf } from './sweep.layout.js';
+import { inPlot, siteAt, xOf } from './sweep.layout.js';
 import type { SweepLayout } from './sweep.layout.js';
-import { sweepDependsOn, sweepOf } from './sweep.parts.js';
+import { SweepMemory } from './sweep.memory.js';
+import { bandAt } from './sweep.parts.js';
 import type { Sample, Sweep } from './sweep.parts.js';
+import { describeSweep, toldSite } from './sweep.speech.js';
+import type { ToldSite, ToldSweep } from './sweep.speech.js';
 import { sweepStyles } from './sweep.styles.js';
-import { MARKER_LABEL, describeSweep, planButtonText, spokenMarker } from './sweep.words.js';
+import { sweepWords } from './sweep.words.js';
 
 /** The one thing that can be moved. */
 type Handle = 'marker';
@@ -68,10 +75,14 @@ export class AstigSweep extends AstigView implements DragTarget<Handle>, SliderO
   /** Leaves out the band in which half of all eyes like this end. */
   @property({ type: Boolean, attribute: 'hide-spread' }) hideSpread = false;
 
+  /** Shows a row that copies the drawing as a picture, saves it, or lets it be dragged into a document. */
+  @property({ type: Boolean }) pictures = false;
+
   private readonly size = new SizeController(this);
+  private readonly picture = new PictureController(this, this.language);
   private readonly drag = new DragController<Handle>(this, this);
   private readonly sliders = new SliderControls<Handle>(this, this);
-  private readonly source = new SourceController(this);
+  private readonly source = new SourceController(this, this.language);
   private readonly axis = new Tween(this);
   private readonly drawing = createRef<SVGSVGElement>();
   private dragged = false;
@@ -79,8 +90,27 @@ export class AstigSweep extends AstigView implements DragTarget<Handle>, SliderO
   private offset = 0;
   /** What is on the screen now. */
   private frame: Frame | null = null;
-  private knownLayout: { key: string; layout: SweepLayout } | null = null;
-  private knownSweep: { key: string; sweep: Sweep } | null = null;
+  private readonly memory = new SweepMemory(this.language);
+
+  private get say(): Say<keyof typeof sweepWords.en> {
+    return this.language.say(sweepWords);
+  }
+
+  /**
+   * The drawing as an SVG file of its own, without the handles, in the looks that it has now.
+   * @throws Error while nothing is drawn, for instance without a case.
+   */
+  toSVG(): string {
+    return this.picture.file();
+  }
+
+  /**
+   * The same as a PNG, `width` px wide (16–8192).
+   * @throws RangeError for a width out of range; Error where nothing is drawn or the page forbids images from `data:`.
+   */
+  toPNG(size: PictureSize): Promise<Blob> {
+    return this.picture.png(size);
+  }
 
   surface(): SVGSVGElement | null {
     return this.drawing.value ?? null;
@@ -123,11 +153,11 @@ export class AstigSweep extends AstigView implements DragTarget<Handle>, SliderO
   }
 
   sliderLabel(): string {
-    return MARKER_LABEL;
+    return this.say('control');
   }
 
   sliderText(): string {
-    return spokenMarker(this.model!.plan, this.model!.outcome);
+    return this.say('incisionAt', this.toldPresent()!);
   }
 
   sliderPatch(_name: Handle, value: number): EyePlan {
@@ -148,42 +178,51 @@ export class AstigSweep extends AstigView implements DragTarget<Handle>, SliderO
   }
 
   protected override render(): TemplateResult {
-    const { model, editable, hideSpread, source } = this;
-    if (!model) return html`<p class="quiet">${NO_CASE}</p>`;
-    const { plan, outcome } = model;
-    const sweep = this.sweep(plan);
+    const { model, editable, hideSpread, source, language, say } = this;
+    const shared = language.say(sharedWords);
+    if (!model) return html`<p class="quiet">${shared('noCase')}</p>`;
+    const { plan } = model;
+    const sweep = this.memory.sweep(plan, !hideSpread);
+    const told = this.memory.told(sweep, plan.eye);
+    const present = this.toldPresent();
+    const range = present && bandAt(sweep.band, plan.incisionSite!);
     const layout = this.layout();
     this.frame = { layout, end: this.axis.towards(axisTop(sweep, this.axis.goal)) };
-    return html`<figure class="plate" tabindex="-1" aria-label=${`${EYE_NAME[plan.eye]}, remaining astigmatism by the site of the incision`}>
+    return html`<figure class="plate" tabindex="-1" aria-label=${say('name', { eye: shared(plan.eye) })}>
         <span class="probe"></span>
         <div class="frame">
           <div class="stage">
             <svg
               ${ref(this.drawing)}
               role="img"
-              aria-label=${describeSweep(plan, outcome, sweep)}
+              aria-label=${describeSweep(told, present, range, language)}
               font-size=${px(layout.font.small)}
               viewBox="0 0 ${px(layout.width)} ${px(layout.height)}"
               @pointerdown=${this.onPointerDown}
               @click=${this.onClick}
             >
-              ${this.plot(this.frame, sweep, plan)}
+              ${this.plot(this.frame, sweep, told, present)}
             </svg>
           </div>
         </div>
-        ${this.sliders.render(this.movable())} ${sweepKey(plan, outcome, sweep)} ${sweepCaption({ plan, source, editable, hideSpread })}
-        ${editable && plan.incisionSite === null ? this.planButton(sweep) : nothing}
+        ${this.sliders.render(this.movable())} ${sweepKey({ told, present, hideSpread, language })}
+        ${sweepCaption({ plan, source, language, editable, hideSpread })}
+        ${editable && !present ? this.planButton(sweep, told) : nothing} ${this.picture.render(this.pictures)}
       </figure>
       ${this.source.render()}`;
   }
 
-  private plot(frame: Frame, sweep: Sweep, plan: CompletePlan): SVGTemplateResult {
+  private plot(frame: Frame, sweep: Sweep, told: ToldSweep, toldPresent: ToldSite | null): SVGTemplateResult {
     const { layout, end } = frame;
     const { left, right, top, bottom, font } = layout;
     const present = this.present();
-    const flag = present && flagLabel(layout, plan, present.remaining);
-    return svg`${drawAxes(frame, axisSteps(end, (bottom - top) / (STEP_ROOM * font.small)))}
-      ${drawSweep(frame, sweep, present && drawMarker(frame, present))}
+    const flag = present && flagLabel(layout, present, toldPresent!, this.language);
+    // While the incision is moved, only what belongs to it is drawn anew.
+    const still = [layout, end, sweep, told];
+    const steps = (): number[] => axisSteps(end, (bottom - top) / (STEP_ROOM * font.small));
+    return svg`${guard(still, () => [drawAxes(frame, steps(), this.language), drawSweep(frame, sweep)])}
+      ${present && drawMarker(frame, present)}
+      ${guard(still, () => drawNames(frame, sweep, told))}
       ${flag ? svg`<g class="flag">${labelText(flag)}</g>` : nothing}
       ${this.editable ? svg`<rect class="field" x=${px(left)} y=${px(top)} width=${px(right - left)} height=${px(bottom - top)}></rect>` : nothing}
       ${present && this.editable ? this.handle(frame, present) : nothing}`;
@@ -194,10 +233,10 @@ export class AstigSweep extends AstigView implements DragTarget<Handle>, SliderO
     return svg`<g class=${classMap({ handle: true, held })} part="marker-handle">${drawKnob(frame, present, this.sliders.focused === 'marker')}</g>`;
   }
 
-  private planButton(sweep: Sweep): TemplateResult {
+  private planButton(sweep: Sweep, { plan }: ToldSweep): TemplateResult {
     const { site: incisionSite } = sweep.best[0] ?? sweep.temporal;
     const focus = (): void => this.renderRoot.querySelector<HTMLElement>('input.marker')?.focus();
-    return html`<button type="button" class="plan" @click=${() => this.choose(incisionSite, focus)}>${planButtonText(sweep)}</button>`;
+    return html`<button type="button" class="plan" @click=${() => this.choose(incisionSite, focus)}>${plan}</button>`;
   }
 
   private onPointerDown(event: PointerEvent): void {
@@ -230,18 +269,12 @@ export class AstigSweep extends AstigView implements DragTarget<Handle>, SliderO
     return plan.incisionSite === null ? null : { site: plan.incisionSite, remaining: outcome.after.magnitude };
   }
 
-  /** The curve stays as it is while only the incision moves. */
-  private sweep(plan: CompletePlan): Sweep {
-    const key = sweepDependsOn(plan, !this.hideSpread);
-    if (this.knownSweep?.key !== key) this.knownSweep = { key, sweep: sweepOf(plan, !this.hideSpread) };
-    return this.knownSweep.sweep;
+  private toldPresent(): ToldSite | null {
+    const present = this.present();
+    return present && toldSite(present, this.model!.plan.eye, this.language);
   }
 
   private layout(): SweepLayout {
-    const { width, font, family } = this.size;
-    const { eye } = this.model!.plan;
-    const key = `${width} ${font} ${family} ${eye}`;
-    if (this.knownLayout?.key !== key) this.knownLayout = { key, layout: layoutSweep({ width, font, family, eye, title: EYE_NAME[eye] }) };
-    return this.knownLayout.layout;
+    return this.memory.layout(this.size, this.model!.plan.eye);
   }
 }

@@ -25,29 +25,35 @@ export interface VectorsLayout {
 /** Meridians on the rim, degrees on the eye. In the diagram they stand at twice the angle. */
 const RIM = [180, 15, 30, 45, 60, 75, 90, 105, 120, 135, 150, 165];
 
-const WORDS = ['with the rule', 'against the rule'] as const;
-
 /** Half the width, px, below which names would cover the arrows. The key has them all. */
 const LEAST_FOR_NAMES = 110;
 
 /** The names of arrows are in bold. */
 const LABEL_WEIGHT = 600;
 
-export function layoutVectors({ width, font, family }: { width: number; font: number; family: string }): VectorsLayout {
+export interface LayoutInput {
+  width: number;
+  font: number;
+  family: string;
+  /** What stands in the corners: the rule on the left, what goes against it on the right. */
+  corners: readonly [string, string];
+}
+
+export function layoutVectors({ width, font, family, corners }: LayoutInput): VectorsLayout {
   const half = width / 2;
   const small = figureSize(font, width);
   const widest = textSize('165°', small, family);
   const radius = Math.max(20, half - GAP - widest.width - EDGE);
   const outer = radius + GAP + widest.width;
-  const wordSizes = WORDS.map((word) => textSize(word, small, family));
+  const wordSizes = corners.map((word) => textSize(word, small, family));
   const beside = Math.max(...wordSizes.map((word) => heightBeside(outer, half, word.width, word.height)));
   const halfHeight = Math.max(half, beside);
   const baseline = halfHeight - small * 0.35;
   // Where both do not fit into one line, the first goes up into the other corner.
   const apart = wordSizes.reduce((sum, word) => sum + word.width, font) > width;
   const words: Label[] = [
-    { text: WORDS[0], x: EDGE - half, y: apart ? small - halfHeight : baseline, anchor: 'start' },
-    { text: WORDS[1], x: half - EDGE, y: baseline, anchor: 'end' },
+    { text: corners[0], x: EDGE - half, y: apart ? small - halfHeight : baseline, anchor: 'start' },
+    { text: corners[1], x: half - EDGE, y: baseline, anchor: 'end' },
   ];
   const rim: Label[] = RIM.map((meridian) => {
     const text = `${meridian}°`;

@@ -4,11 +4,14 @@ import { guard } from 'lit/directives/guard.js';
 import { property, state } from 'lit/decorators.js';
 import { GOOD, ellipse } from '../../core/numbers.js';
 import type { Ellipse } from '../../core/numbers.js';
+import { decimal, dioptres as dioptresText, withUnit } from '../internal/format.js';
 import { drawingStyles } from '../internal/drawing-styles.js';
 import { px } from '../internal/geometry.js';
 import type { Point } from '../internal/geometry.js';
 import { labelText } from '../internal/label-text.js';
 import { nearestOn } from '../internal/labels.js';
+import { PictureController } from '../internal/picture/picture-controller.js';
+import type { PictureSize } from '../internal/picture/raster.js';
 import { SizeController } from '../internal/size-controller.js';
 import { SourceController } from '../internal/source-controller.js';
 import type { Question } from '../internal/source-controller.js';
@@ -16,13 +19,15 @@ import { sourceStyles } from '../internal/source-styles.js';
 import { tokens } from '../internal/tokens.js';
 import { Tween } from '../internal/tween.js';
 import { AstigView } from '../internal/view.js';
-import { NO_CASE, SOURCE, SOURCE_OF_SPREAD } from '../internal/words.js';
+import { sharedWords } from '../internal/words.js';
 import { layoutVectors, placeVectorLabels } from './vectors.layout.js';
 import type { VectorsLayout } from './vectors.layout.js';
 import { SHARES, arrowShape, arrowsOf, diagramRadius, ringSteps, toPoint } from './vectors.parts.js';
 import type { Arrow, VectorSource } from './vectors.parts.js';
 import { vectorsStyles } from './vectors.styles.js';
-import { CAPTION, SPREAD_CAPTION, arrowFigures, arrowName, arrowSentence, describeVectors } from './vectors.words.js';
+import { describeVectors, told } from './vectors.speech.js';
+import type { ToldArrow } from './vectors.speech.js';
+import { vectorsWords } from './vectors.words.js';
 
 /** Distance of a name from its arrow from which a line joins them, and how far below its middle that begins, px. */
 const LEADER = { least: 26, beside: 9 } as const;
@@ -45,50 +50,72 @@ export class AstigVectors extends AstigView {
   /** Leaves out the ellipses and the circle of 0.50 D. */
   @property({ type: Boolean, attribute: 'hide-spread' }) hideSpread = false;
 
+  /** Shows a row that copies the drawing as a picture, saves it, or lets it be dragged into a document. */
+  @property({ type: Boolean }) pictures = false;
+
   /** The arrow that is pointed at or has the focus. */
   @state() private named: VectorSource | null = null;
 
   private readonly size = new SizeController(this);
+  private readonly picture = new PictureController(this, this.language);
   private readonly radius = new Tween(this);
-  private readonly source = new SourceController(this);
+  private readonly source = new SourceController(this, this.language);
   private known: { key: string; layout: VectorsLayout } | null = null;
 
+  /**
+   * The drawing as an SVG file of its own, without the handles, in the looks that it has now.
+   * @throws Error while nothing is drawn, for instance without a case.
+   */
+  toSVG(): string {
+    return this.picture.file();
+  }
+
+  /**
+   * The same as a PNG, `width` px wide (16–8192).
+   * @throws RangeError for a width out of range; Error where nothing is drawn or the page forbids images from `data:`.
+   */
+  toPNG(size: PictureSize): Promise<Blob> {
+    return this.picture.png(size);
+  }
+
   protected override render(): TemplateResult {
-    const { model } = this;
-    if (!model) return html`<p class="quiet">${NO_CASE}</p>`;
+    const { model, language } = this;
+    const shared = language.say(sharedWords);
+    if (!model) return html`<p class="quiet">${shared('noCase')}</p>`;
     const { plan, outcome } = model;
-    const arrows = arrowsOf(outcome);
+    const arrows = arrowsOf(outcome).map((arrow) => told(arrow, plan.arcCount, language));
     const ellipses = this.hideSpread ? [] : SHARES.map((share) => ellipse(outcome.spread, share));
     const layout = this.layout();
     const { half, halfHeight } = layout;
-    return html`<figure class="plate" aria-label="Vector diagram">
+    return html`<figure class="plate" aria-label=${language.say(vectorsWords)('name')}>
       <span class="probe"></span>
-      <svg role="group" font-size=${layout.font.small} aria-label=${describeVectors(plan, outcome, arrows)} viewBox="${-half} ${-halfHeight} ${2 * half} ${2 * halfHeight}">
-        ${this.diagram(arrows, ellipses, layout, plan.arcCount)}
+      <svg role="group" font-size=${layout.font.small} aria-label=${describeVectors(arrows, language)} viewBox="${-half} ${-halfHeight} ${2 * half} ${2 * halfHeight}">
+        ${this.diagram(arrows, ellipses, layout)}
       </svg>
-      ${this.key(arrows, plan.arcCount)}
-      <figcaption class="quiet readout">${this.caption(arrows, plan.arcCount)}</figcaption>
-      ${this.hideSpread ? nothing : html`<p class="quiet">${SPREAD_CAPTION} ${this.source.button({ figure: 'spread' }, SOURCE, SOURCE_OF_SPREAD)}</p>`}
+      ${this.key(arrows)}
+      <figcaption class="quiet readout">${this.caption(arrows)}</figcaption>
+      ${this.hideSpread ? nothing : html`<p class="quiet">${this.spreadCaption()} ${this.source.button({ figure: 'spread' }, shared('source'), shared('sourceOfSpread'))}</p>`}
+      ${this.picture.render(this.pictures)}
     </figure>
     ${this.source.render()}`;
   }
 
-  private diagram(arrows: readonly Arrow[], ellipses: readonly Ellipse[], layout: VectorsLayout, arcCount: number): SVGTemplateResult {
+  private diagram(arrows: readonly ToldArrow[], ellipses: readonly Ellipse[], layout: VectorsLayout): SVGTemplateResult {
     const dioptres = this.radius.towards(diagramRadius(arrows, ellipses, this.radius.goal));
     const scale = layout.radius / dioptres;
     const steps = ringSteps(dioptres);
-    const rings = [...steps, dioptres].map((value) => ({ id: `ring ${value}`, text: `${Number(value.toFixed(2))}\u00a0D`, value }));
-    const names = new Map(arrows.map(({ source }) => [source as string, arrowName(source, arcCount)]));
+    const rings = [...steps, dioptres].map((value) => ({ id: `ring ${value}`, text: this.ringText(value), value }));
+    const names = new Map(arrows.map(({ source, name }) => [source as string, name]));
     const places = placeVectorLabels(layout, arrows, names, scale, rings);
     return svg`${guard([layout, dioptres], () => grid(layout, steps, scale))} ${ellipses.length > 0 ? spreadShapes(ellipses, scale) : nothing}
-      ${arrows.map((arrow) => this.arrow(arrow, scale, arcCount))}
+      ${arrows.map((arrow) => this.arrow(arrow, scale))}
       <circle class="origin" r="3"></circle>
       <g class="rings" aria-hidden="true">${rings.map(({ id, text }) => placed(places.get(id), text))}</g>
       <g aria-hidden="true">${arrows.map((arrow) => leader(places.get(arrow.source), arrow, scale))}</g>
-      <g aria-hidden="true">${arrows.map(({ source }) => placed(places.get(source), names.get(source)!, 'name'))}</g>`;
+      <g aria-hidden="true">${arrows.map(({ source, name }) => placed(places.get(source), name, 'name'))}</g>`;
   }
 
-  private arrow(arrow: Arrow, scale: number, arcCount: number): SVGTemplateResult {
+  private arrow(arrow: ToldArrow, scale: number): SVGTemplateResult {
     const { source } = arrow;
     const from = toPoint(arrow.from, scale);
     const to = toPoint(arrow.to, scale);
@@ -102,7 +129,7 @@ export class AstigVectors extends AstigView {
       tabindex="0"
       @click=${() => this.source.ask(question(arrow))}
       @keydown=${(event: KeyboardEvent) => this.onKeydown(event, arrow)}
-      aria-label=${arrowSentence(arrow, arcCount)}
+      aria-label=${arrow.sentence}
       @pointerenter=${() => (this.named = source)}
       @pointerleave=${() => (this.named = null)}
       @focus=${() => (this.named = source)}
@@ -122,26 +149,38 @@ export class AstigVectors extends AstigView {
     this.source.ask(question(arrow));
   }
 
-  private key(arrows: readonly Arrow[], arcCount: number): TemplateResult {
+  private key(arrows: readonly ToldArrow[]): TemplateResult {
     return html`<ul class="key" aria-hidden="true">
       ${arrows.map(
-        ({ source, meaning }) => html`<li>
+        ({ source, figures }) => html`<li>
           <svg viewBox="0 0 28 12" class="vector ${source}"><line class="shaft" x1="0" y1="6" x2="20" y2="6"></line><path class="head" d="M28 6 19 2v8z"></path></svg>
-          <span>${arrowFigures({ source, meaning }, arcCount)}</span>
+          <span>${figures}</span>
         </li>`,
       )}
     </ul>`;
   }
 
-  private caption(arrows: readonly Arrow[], arcCount: number): string {
+  private caption(arrows: readonly ToldArrow[]): string {
     const arrow = arrows.find(({ source }) => source === this.named);
-    return arrow ? arrowSentence(arrow, arcCount) : CAPTION;
+    return arrow ? arrow.sentence : this.language.say(vectorsWords)('caption');
+  }
+
+  private spreadCaption(): string {
+    return this.language.say(vectorsWords)('spreadCaption', { good: dioptresText(GOOD, this.language.numbers) });
+  }
+
+  /** The figure of a ring, with as many decimals as say all there is to say. */
+  private ringText(value: number): string {
+    const digits = String(Number(value.toFixed(2))).split('.')[1]?.length ?? 0;
+    return withUnit(decimal(value, digits, this.language.numbers), 'D', this.language.numbers);
   }
 
   private layout(): VectorsLayout {
     const { width, font, family } = this.size;
-    const key = `${width} ${font} ${family}`;
-    if (this.known?.key !== key) this.known = { key, layout: layoutVectors({ width, font, family }) };
+    const shared = this.language.say(sharedWords);
+    const corners = [shared('with'), shared('against')] as const;
+    const key = `${width} ${font} ${family} ${corners.join(' ')}`;
+    if (this.known?.key !== key) this.known = { key, layout: layoutVectors({ width, font, family, corners }) };
     return this.known.layout;
   }
 }

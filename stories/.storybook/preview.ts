@@ -11,10 +11,12 @@ const preview: Preview = {
         order: [
           'The whole picture',
           'How sure is this?',
+          'A letter from the clinic',
+          'In another look',
           'The day list',
           ['All six', 'Alder', 'Birch', 'Cedar', 'Dogwood', 'Elm', 'Fir'],
           'Elements',
-          ['astig-case', 'astig-cornea', 'astig-vectors', 'astig-summary', 'astig-entry', 'astig-sweep', 'astig-options'],
+          ['astig-case', 'astig-cornea', 'astig-vectors', 'astig-summary', 'astig-entry', 'astig-sweep', 'astig-options', 'astig-sight', 'astig-explain'],
         ],
       },
     },

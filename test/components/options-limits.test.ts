@@ -1,7 +1,8 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import { sendKeys } from '@web/test-runner-commands';
+import { itInEveryScheme } from '../engine.js';
 import { List, ROWAN, chances } from './options-support.js';
-import { CEDAR, drawn, itInEveryScheme, press } from './support.js';
+import { CEDAR, drawn, press } from './support.js';
 
 describe('astig-options: what may be offered', () => {
   it('is set by attributes, which are properties too, and fires nothing', async () => {

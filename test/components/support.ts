@@ -5,7 +5,12 @@ import '../../components/define.js';
 import type { AstigCase } from '../../components/case/case.js';
 import type { AstigCornea } from '../../components/cornea/cornea.js';
 import type { AstigChangeEvent, AstigInputEvent } from '../../components/internal/events.js';
-import { emulate, engine, itWith, touch } from '../engine.js';
+import { touch } from '../engine.js';
+import { bringIntoView, middleOf, onScreen } from './place.js';
+import type { ClientPoint } from './place.js';
+
+export { bringIntoView, onScreen };
+export type { ClientPoint };
 
 /** An eye of about 1 D against the rule with an entry and an arc: invented. */
 export const CEDAR = {
@@ -63,37 +68,11 @@ export async function until(condition: () => unknown, what: string): Promise<voi
   }
 }
 
-/**
- * Scrolls an element to the middle. WebKit puts the upper edge of an SVG there, so the HTML around it is scrolled first,
- * and the page then by what is missing. It may also scroll back a frame later, when the page has just become shorter.
- */
-export async function bringIntoView(element: Element): Promise<void> {
-  let top = NaN;
-  for (let still = 0; still < 2; still += 1) {
-    (element.closest('.plate') ?? element).scrollIntoView({ block: 'center' });
-    window.scrollBy(0, middleOf(element)[1] - window.innerHeight / 2);
-    const { y } = element.getBoundingClientRect();
-    if (y !== top) still = 0;
-    top = y;
-    await new Promise(requestAnimationFrame);
-  }
-}
-
-export type ClientPoint = [x: number, y: number];
-
 /** Client position of the centre of a part, whole pixels as the mouse has them. */
 export function centreOf(host: Element, selector: string, index = 0): ClientPoint {
   const element = host.shadowRoot!.querySelectorAll(selector)[index];
   if (!element) throw new Error(`no ${selector} number ${index}`);
   return middleOf(element);
-}
-
-/** Client position of the middle of an element. WebKit's boxes are in px of what `zoom` zooms, its pointer's are not. */
-function middleOf(element: Element): ClientPoint {
-  const { x, y, width, height } = element.getBoundingClientRect();
-  let zoom = 1;
-  if (engine === 'webkit') for (let at: Element | null = element; at; at = at.parentElement ?? (at.getRootNode() as ShadowRoot).host) zoom *= Number(getComputedStyle(at).zoom);
-  return [Math.round((x + width / 2) * zoom), Math.round((y + height / 2) * zoom)];
 }
 
 /** Client position on the eye: degrees on the dial as drawn facing the patient, radius in mm. */
@@ -103,17 +82,6 @@ export function onEye(cornea: Element, degrees: number, millimetres: number): Cl
   const radius = (limbus.r.baseVal.value / 5.85) * millimetres;
   const angle = (degrees * Math.PI) / 180;
   return onScreen(svg, radius * Math.cos(angle), -radius * Math.sin(angle));
-}
-
-/** Client position of a point of a drawing, user units: that of a dot put there, since `getScreenCTM` is not to be trusted in a page that scales, turns or zooms the drawing. */
-export function onScreen(drawing: SVGSVGElement, x: number, y: number): ClientPoint {
-  const dot = document.createElementNS('http://www.w3.org/2000/svg', 'circle');
-  dot.setAttribute('r', '0.5');
-  dot.setAttribute('transform', `translate(${x} ${y})`);
-  drawing.append(dot);
-  const point = middleOf(dot);
-  dot.remove();
-  return point;
 }
 
 /** Drags with the real mouse, in `steps` moves, and lets go unless told to hold. */
@@ -148,23 +116,6 @@ export async function press(keys: string): Promise<void> {
   for (const modifier of parts) await sendKeys({ down: modifier });
   await sendKeys({ press: key });
   for (const modifier of parts.reverse()) await sendKeys({ up: modifier });
-}
-
-/** A test for each scheme in which a page can be shown: light, dark, and the colours of the system. */
-export function itInEveryScheme(title: string, run: () => Promise<void>): void {
-  const shown = (ways: Parameters<typeof emulate>[0]) => async () => {
-    await emulate(ways);
-    document.documentElement.setAttribute('style', 'color-scheme: light dark; background: Canvas');
-    try {
-      await run();
-    } finally {
-      document.documentElement.removeAttribute('style');
-      await emulate({});
-    }
-  };
-  it(`${title}: light`, shown({ 'prefers-color-scheme': 'light' }));
-  it(`${title}: dark`, shown({ 'prefers-color-scheme': 'dark' }));
-  itWith('forced colours', `${title}: forced colours`, shown({ 'forced-colors': 'active' }));
 }
 
 /** Difference of two directions, degrees in [0, 180]. */

@@ -3,8 +3,9 @@ import fc from 'fast-check';
 import { LIMITS, chanceWithin, completePlan, evaluatePlan, site } from '../../core/index.js';
 import type { CompletePlan, EyePlan } from '../../core/index.js';
 import { bandAt, sweepDependsOn, sweepOf } from '../../components/sweep/sweep.parts.js';
+import { itInEveryScheme } from '../engine.js';
 import { inkBox } from './ink.js';
-import { CEDAR, drawn, itInEveryScheme, until } from './support.js';
+import { CEDAR, drawn, until } from './support.js';
 import { drawnCurve, sweepFixture } from './sweep-support.js';
 
 const within = (field: keyof typeof LIMITS): fc.Arbitrary<number> => fc.integer({ min: LIMITS[field].min * 10, max: LIMITS[field].max * 10 }).map((n) => n / 10);

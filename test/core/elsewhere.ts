@@ -5,7 +5,7 @@
 const NOT_OURS = {
   sight: 'calculated by the functions on sight and compared in sight-published.test.ts',
   letters: 'the lines of a chart and their contrast belong to what is drawn, not to this core',
-  surface: 'the shape of the corneal surface (sagitta, area) is not used by this core',
+  surface: 'calculated by the functions on the shape of the cornea and compared in shape-published.test.ts',
   arcs: 'lengths of arcs in mm are plane geometry of the drawing; the core counts arcs in degrees',
   tolerances: 'manufacturing or fitting tolerances are not used by this core',
   given: 'stated as an input, not calculated',

@@ -32,7 +32,16 @@ export const chromium = {
     await devtools(page, 'Emulation.setEmulatedMedia', { media, features: Object.entries(features).map(([name, value]) => ({ name, value })) });
   },
 
-  cdp: devtools,
+  async screenshot(page) {
+    return (await devtools(page, 'Page.captureScreenshot')).data;
+  },
+
+  async print(page, { width, height, margin }) {
+    const margins = { marginTop: margin, marginBottom: margin, marginLeft: margin, marginRight: margin };
+    return (await devtools(page, 'Page.printToPDF', { paperWidth: width, paperHeight: height, ...margins })).data;
+  },
+
+  cdp: (page, { method, params }) => devtools(page, method, params),
 };
 
 async function devtools(page, method, params) {

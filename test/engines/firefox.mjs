@@ -46,6 +46,16 @@ export const firefox = {
     const settings = Object.entries(PREFERENCES).map(([feature, { name, values }]) => [name, values[features[feature]] ?? null]);
     await inBrowserWindow(page, showInWindow, JSON.stringify(settings), media);
   },
+
+  screenshot: (page) => page.screenshot({ encoding: 'base64' }),
+
+  async print(page, { width, height, margin }) {
+    const cm = 2.54 * margin;
+    const paper = { page: { width: 2.54 * width, height: 2.54 * height }, margin: { top: cm, bottom: cm, left: cm, right: cm } };
+    const { connection } = page.browser();
+    const { result } = await connection.send('browsingContext.print', { context: page.mainFrame()._id, ...paper });
+    return result.data;
+  },
 };
 
 /* The two functions below run in the browser's own window, where these names are known. */

@@ -110,4 +110,11 @@ export const webkit = {
     if (shown.media || shown['forced-colors'] === 'active') throw new Error('WebKit shows neither print nor forced colours on a screen.');
     launcher.display.set({ dark: shown['prefers-color-scheme'] === 'dark', still: shown['prefers-reduced-motion'] === 'reduce' });
   },
+
+  screenshot: (page) => page.screenshot(),
+
+  print(page, { width, height, margin }) {
+    const cm = 2.54 * margin;
+    return page.post('/print', { page: { width: 2.54 * width, height: 2.54 * height }, margin: { top: cm, bottom: cm, left: cm, right: cm } });
+  },
 };

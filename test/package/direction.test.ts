@@ -31,6 +31,8 @@ describe('a wrong arrow is seen', () => {
     ['core/types.ts', './algebra.js'],
     ['core/spread.ts', 'mathjs'],
     ['core/spread.ts', 'mathjs/number'],
+    ['core/outcomes-table.ts', 'papaparse'],
+    ['components/internal/paths.ts', 'papaparse'],
     ['core/spread.ts', 'd3-array'],
     ['core/spread.ts', 'lit'],
     ['core/spread.ts', 'node:fs'],
@@ -62,6 +64,7 @@ describe('a right arrow is let through', () => {
   it.each([
     ['core/algebra.ts', 'mathjs'],
     ['core/algebra.ts', './types.js'],
+    ['core/outcomes-csv.ts', 'papaparse'],
     ['core/spread.ts', './algebra.js'],
     ['core/plan.ts', './incision.js'],
     ['core/options.ts', './plan.js'],

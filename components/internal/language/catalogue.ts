@@ -1,100 +1,165 @@
 import type { MessageFormat } from 'messageformat';
+import { filled } from '../../../core/numbers.js';
+import { refusalText } from '../refusal.js';
+import { serveBy, tell } from './language.js';
+import type { Language, Say, Values, Words } from './language.js';
+import { BUILT_IN } from './languages/built-in.js';
 
-/**
- * The texts of one part of the library in English, by name. English stands beside the element that uses it; the other
- * languages come as one catalogue each. Texts are in MessageFormat 2: values stand as `{$name}`.
- */
-export interface Words<Id extends string = string> {
-  /** Name under which catalogues hold these texts. */
-  readonly part: string;
-  readonly en: Readonly<Record<Id, string>>;
-}
+export type { Language, Say, Values, Words } from './language.js';
 
 /** Texts of one language: by part, then by name. What is missing falls back to English. */
-export type Catalogue = Record<string, Record<string, string>>;
-
-/** Values of a text. Numbers with units are formatted before they get here. */
-export type Values = Record<string, string | number>;
-
-/** One text of one part, in the language at hand. */
-export type Say<Id extends string> = (id: Id, values?: Values) => string;
-
-/** Languages that the library brings along, loaded when a page asks for them. English needs no catalogue. */
-const BUILT_IN: Record<string, () => Promise<{ catalogue: Catalogue }>> = {};
+export type Catalogue = Readonly<Record<string, Readonly<Record<string, string>>>>;
 
 const loaded = new Map<string, Catalogue>();
+const loading = new Set<string>();
 const added = new Map<string, Catalogue>();
-const formats = new Map<string, MessageFormat>();
 
-/** The library that reads MessageFormat 2; loaded with the first catalogue, since our English needs no more than values. */
+/** The library that reads MessageFormat 2; loaded when a text needs more than values put into it. */
 let Formatter: typeof MessageFormat | null = null;
 
-/** Called when a language has been added or has arrived. */
-const listeners = new Set<() => void>();
-
 /**
- * Adds a language, or replaces single texts of one, English included: `addMessages('it', { summary: { before: 'Prima' } })`.
+ * Adds a language, or replaces single texts of one, English included: `addMessages('it', { summary: { step: 'Passo' } })`.
  * Elements that are on the page change at once.
  */
 export function addMessages(lang: string, messages: Catalogue): void {
-  const key = lang.toLowerCase();
-  const own = added.get(key) ?? {};
+  const key = lang.toLowerCase().replaceAll('_', '-');
+  const own: Record<string, Readonly<Record<string, string>>> = { ...added.get(key) };
   for (const [part, texts] of Object.entries(messages)) own[part] = { ...own[part], ...texts };
   added.set(key, own);
-  void loadFormatter().then(tell);
-  tell();
+  changed();
+  if (needsFormatter(messages)) loadFormatter().then(changed, reportError);
 }
 
-/** Calls back when texts have changed; returns what ends that. */
-export function onMessages(listener: () => void): () => void {
-  listeners.add(listener);
-  return () => listeners.delete(listener);
+/** The language in which a reader of `tag` can be served: `de-AT` by `de`; what is unknown by English. */
+export function servedLanguage(tag: string): string {
+  const parts = tag.toLowerCase().split(/[-_]/);
+  for (let length = parts.length; length > 0; length -= 1) {
+    const shorter = parts.slice(0, length).join('-');
+    if (shorter in BUILT_IN || added.has(shorter)) return shorter;
+  }
+  return 'en';
 }
 
-/** The language in which a reader of `lang` can be served: `de-AT` by `de`; what is unknown by English. */
-export function servedLanguage(lang: string): string {
-  const wanted = lang.toLowerCase();
-  const base = wanted.split('-')[0]!;
-  return [wanted, base].find((key) => key in BUILT_IN || added.has(key)) ?? 'en';
+function serve(tag: string): Language {
+  const wanted = servedLanguage(tag);
+  load(wanted);
+  // English stands in for a language that is on its way, as a whole.
+  const lang = added.has(wanted) || loaded.has(wanted) ? wanted : 'en';
+  return {
+    lang,
+    tag: spokenTag(lang, tag),
+    numbers: numbersTag(lang, tag),
+    say: (words) => sayIn(lang, words),
+    refusal(refused) {
+      return refusalText(refused, this);
+    },
+  };
 }
 
-/** Loads a language that the library brings along. Until it is there, English is shown. */
-export async function load(lang: string): Promise<void> {
-  const loader = loaded.has(lang) ? undefined : BUILT_IN[lang];
-  if (!loader) return;
-  const [{ catalogue }] = await Promise.all([loader(), loadFormatter()]);
-  loaded.set(lang, catalogue);
-  tell();
+function spokenTag(lang: string, tag: string): string {
+  // Our Chinese is in simplified characters, for every reader of Chinese.
+  if (lang === 'zh') return 'zh-Hans';
+  return tag.toLowerCase().startsWith(`${lang}-`) ? tag : lang;
+}
+
+/** English numbers are written alike everywhere here: that is the tag by which formats take the short way. */
+function numbersTag(lang: string, tag: string): string {
+  if (lang.split('-')[0] === 'en') return 'en';
+  try {
+    return new Intl.Locale(tag.replaceAll('_', '-'), { numberingSystem: 'latn' }).toString();
+  } catch {
+    return `${lang}-u-nu-latn`;
+  }
+}
+
+/** Loads a language that the library brings along. */
+function load(lang: string): void {
+  const base = lang.split('-')[0]!;
+  if (!(base in BUILT_IN) || loading.has(base)) return;
+  loading.add(base);
+  arrive(base).catch((error) => {
+    // The next element that asks tries again.
+    loading.delete(base);
+    reportError(error);
+  });
+}
+
+async function arrive(base: string): Promise<void> {
+  const { catalogue } = await BUILT_IN[base]!();
+  if (needsFormatter(catalogue)) await loadFormatter();
+  loaded.set(base, catalogue);
+  changed();
 }
 
 async function loadFormatter(): Promise<void> {
   Formatter ??= (await import('messageformat')).MessageFormat;
 }
 
-function tell(): void {
-  for (const listener of listeners) listener();
+function changed(): void {
+  bound.clear();
+  tell();
 }
 
-/** A text with its values, in the served language. */
+/** Texts bound to a language, shared by all elements, until texts change. */
+const bound = new Map<string, WeakMap<Words, Say<string>>>();
+
+function sayIn<Id extends string>(lang: string, words: Words<Id>): Say<Id> {
+  let parts = bound.get(lang);
+  if (!parts) bound.set(lang, (parts = new WeakMap()));
+  let say = parts.get(words);
+  if (!say) parts.set(words, (say = (id, values) => message(lang, words, id as Id, values)));
+  return say;
+}
+
+/** A text with its values, in a language that is there. */
 export function message<Id extends string>(lang: string, { part, en }: Words<Id>, id: Id, values?: Values): string {
-  const own = added.get(lang)?.[part]?.[id] ?? loaded.get(lang)?.[part]?.[id];
+  const own = lang === 'en' ? undefined : ownText(lang, part, id);
   const text = own ?? added.get('en')?.[part]?.[id] ?? en[id];
-  if (!text.includes('{')) return text;
-  return text !== en[id] && Formatter ? formatOf(Formatter, own ? lang : 'en', text).format(values) : filled(text, values);
+  if (isPlain(text)) return values ? filled(text, values, String) : text;
+  const format = Formatter && formatOf(Formatter, own === undefined ? 'en' : lang, text);
+  // A text shows as it is in the code before the library that reads it is there, and when that cannot read it.
+  return format ? format.format(values) : filled(en[id], values ?? {}, String);
 }
 
-/** Puts values into a text that has nothing but values in it. */
-function filled(text: string, values: Values = {}): string {
-  return text.replace(/\{\$(\w+)\}/g, (whole, name: string) => String(values[name] ?? whole));
+/** A text of the language itself: `es-MX` has what was added for it, and else that of `es`. */
+function ownText(lang: string, part: string, id: string): string | undefined {
+  const base = lang.split('-')[0]!;
+  return added.get(lang)?.[part]?.[id] ?? added.get(base)?.[part]?.[id] ?? loaded.get(base)?.[part]?.[id];
 }
 
-function formatOf(Format: typeof MessageFormat, lang: string, text: string): MessageFormat {
-  const key = `${lang} ${text}`;
-  let format = formats.get(key);
-  if (!format) {
-    // Isolating marks would stand in the way of texts in attributes; blocks of text find their own direction by CSS.
-    format = new Format(lang, text, { bidiIsolation: 'none' });
-    formats.set(key, format);
+const plain = new Map<string, boolean>();
+
+/** Whether a text has nothing in it but values. Then it is filled without the library. */
+function isPlain(text: string): boolean {
+  let known = plain.get(text);
+  if (known === undefined) {
+    known = !/^\s*(?:\.[a-z]|\{\{)|\\/.test(text) && !text.replace(/\{\$\w+\}/g, '').includes('{');
+    plain.set(text, known);
   }
+  return known;
+}
+
+function needsFormatter(messages: Catalogue): boolean {
+  return Object.values(messages).some((texts) => !Object.values(texts).every(isPlain));
+}
+
+const formats = new Map<string, MessageFormat | null>();
+
+/** The reader of a text; null, and an error for the page, when the text is wrong. */
+function formatOf(Format: typeof MessageFormat, lang: string, text: string): MessageFormat | null {
+  const key = `${lang} ${text}`;
+  const known = formats.get(key);
+  if (known !== undefined) return known;
+  let format: MessageFormat | null = null;
+  try {
+    // Figures come isolated already, and digits stay Latin, so that degrees read alike everywhere.
+    format = new Format(`${lang}-u-nu-latn`, text, { bidiIsolation: 'none' });
+  } catch (cause) {
+    reportError(new Error(`This text in “${lang}” is not MessageFormat 2: ${text}`, { cause }));
+  }
+  formats.set(key, format);
   return format;
 }
+
+serveBy(serve);
+tell();

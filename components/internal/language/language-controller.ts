@@ -1,65 +1,71 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import { load, message, onMessages, servedLanguage } from './catalogue.js';
-import type { Say, Words } from './catalogue.js';
-
-/** Language where the page names none. */
-const DEFAULT = 'en';
+import { ENGLISH, languageOf, onMessages } from './language.js';
+import type { Language, Say, Words } from './language.js';
+import type { RefusedValue } from '../../../core/numbers.js';
+import { directionOf } from './direction.js';
+import { nearestLanguage, watchLanguage } from './nearest.js';
 
 /**
  * Speaks to the reader in the language of the nearest `lang` around the element, across shadow roots, and follows when
- * that changes.
+ * that changes. What is drawn says of itself in which language it is, which may be another one than that of the page.
  */
-export class LanguageController implements ReactiveController {
-  /** The language that is served, as a tag for `Intl`. Digits stay Latin, so that degrees read alike everywhere. */
-  lang = DEFAULT;
-  private observer: MutationObserver | null = null;
-  private unsubscribe: (() => void) | null = null;
+export class LanguageController implements ReactiveController, Language {
+  private current = ENGLISH;
+  private nearest = '';
+  private ends: (() => void)[] = [];
 
   constructor(private readonly host: ReactiveControllerHost & HTMLElement) {
     host.addController(this);
   }
 
-  /** Tag for number formats. */
+  get lang(): string {
+    return this.current.lang;
+  }
+
+  get tag(): string {
+    return this.current.tag;
+  }
+
   get numbers(): string {
-    return this.lang === 'en' ? 'en' : `${this.lang}-u-nu-latn`;
+    return this.current.numbers;
+  }
+
+  say<Id extends string>(words: Words<Id>): Say<Id> {
+    return this.current.say(words);
+  }
+
+  refusal(refused: RefusedValue): string {
+    return this.current.refusal(refused);
   }
 
   hostConnected(): void {
-    this.unsubscribe = onMessages(() => this.follow(true));
-    this.observer = new MutationObserver(() => this.follow(false));
-    for (let root: Node | null = this.host.getRootNode(); root; root = root instanceof ShadowRoot ? root.host.getRootNode() : null) {
-      this.observer.observe(root, { attributes: true, attributeFilter: ['lang'], subtree: true });
-    }
+    this.ends = [onMessages(() => this.follow(true)), watchLanguage(this.host, () => this.follow(false))];
     this.follow(false);
   }
 
   hostDisconnected(): void {
-    this.observer?.disconnect();
-    this.unsubscribe?.();
+    for (const end of this.ends) end();
+    this.ends = [];
   }
 
-  /** The texts of a part, bound to the language. */
-  say<Id extends string>(words: Words<Id>): Say<Id> {
-    const { lang } = this;
-    return (id, values) => message(lang, words, id, values);
+  hostUpdated(): void {
+    const { tag } = this;
+    const root = this.host.shadowRoot;
+    // What is new comes first, or instead of all.
+    if (!root || (root.firstElementChild as HTMLElement | null)?.lang === tag) return;
+    for (const part of root.children as HTMLCollectionOf<HTMLElement>) {
+      part.lang = tag;
+      // A language that runs to the left does so on a page that has not said it too; others run as the page does.
+      if (directionOf(tag) === 'rtl') part.dir = 'rtl';
+      else if (part.dir === 'rtl') part.removeAttribute('dir');
+    }
   }
 
   private follow(textsChanged: boolean): void {
-    const lang = servedLanguage(nearestLanguage(this.host));
-    if (lang === this.lang && !textsChanged) return;
-    this.lang = lang;
-    void load(lang);
+    const nearest = nearestLanguage(this.host);
+    if (nearest === this.nearest && !textsChanged) return;
+    this.nearest = nearest;
+    this.current = languageOf(nearest);
     this.host.requestUpdate();
   }
-}
-
-/** Value of the nearest `lang`, going up through slots and shadow roots. */
-export function nearestLanguage(element: Element): string {
-  let node: Node | null = element;
-  while (node) {
-    if (node instanceof Element && node.getAttribute('lang')) return node.getAttribute('lang')!;
-    const { assignedSlot } = node as Element;
-    node = assignedSlot ?? node.parentNode ?? (node instanceof ShadowRoot ? node.host : null);
-  }
-  return DEFAULT;
 }

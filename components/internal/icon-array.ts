@@ -1,4 +1,4 @@
-import { svg, html } from 'lit';
+import { css, svg, html } from 'lit';
 import type { TemplateResult } from 'lit';
 
 const COLUMNS = 20;
@@ -16,3 +16,23 @@ export function iconArray(filled: number): TemplateResult {
     })}
   </svg>`;
 }
+
+/** A chance as whole eyes of a hundred. */
+export function ofHundred(chance: number): number {
+  return Math.round(100 * chance);
+}
+
+export const iconArrayStyles = css`
+  .dots {
+    display: block;
+    inline-size: min(100%, 22em);
+    stroke: var(--_remaining);
+    stroke-width: 1;
+  }
+  .full {
+    fill: var(--_remaining);
+  }
+  .empty {
+    fill: none;
+  }
+`;

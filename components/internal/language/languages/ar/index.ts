@@ -1,0 +1,21 @@
+import type { Catalogue } from '../../catalogue.js';
+import { cautions } from './cautions.js';
+import { constants } from './constants.js';
+import { cornea } from './cornea.js';
+import { entry } from './entry.js';
+import { explain } from './explain.js';
+import { fields } from './fields.js';
+import { figures } from './figures.js';
+import { options } from './options.js';
+import { picture } from './picture.js';
+import { places } from './places.js';
+import { references } from './references.js';
+import { refusals } from './refusals.js';
+import { shared } from './shared.js';
+import { sight } from './sight.js';
+import { sources } from './sources.js';
+import { summary } from './summary.js';
+import { sweep } from './sweep.js';
+import { vectors } from './vectors.js';
+
+export const catalogue: Catalogue = { cautions, constants, cornea, entry, explain, fields, figures, options, picture, places, references, refusals, shared, sight, sources, summary, sweep, vectors };

@@ -1,0 +1,15 @@
+export const places: Record<string, string> = {
+  temporal: 'صدغي',
+  superotemporal: 'علوي صدغي',
+  superior: 'علوي',
+  superonasal: 'علوي أنفي',
+  nasal: 'أنفي',
+  inferonasal: 'سفلي أنفي',
+  inferior: 'سفلي',
+  inferotemporal: 'سفلي صدغي',
+  hour: 'الساعة {$hour}',
+  halfPast: 'الساعة {$hour} والنصف',
+  minutes: 'الساعة \u2066{$hour}:{$minutes}\u2069',
+  placed: '{$place}، {$clock}',
+  spokenSite: 'الدرجة {$degrees}، {$place}، {$clock}',
+};

@@ -1,0 +1,17 @@
+export const refusals: Record<string, string> = {
+  refused: '{$field}: القيمة {$value} مرفوضة؛ المسموح به: {$limits}.',
+  none: 'لا شيء',
+  range: '{$min} إلى {$max}',
+  choice: '{$choices}',
+  risks: '{$choices}، تفصل بينها مسافات',
+  backSurface: '\u2066omitted\u2069 أو \u2066typical\u2069 أو \u2066D@meridian\u2069 بخط الزوال الأكثر تحدّبًا، مثل \u20660.30@180\u2069 ({$min} إلى {$max}، و\u20660\u2069 إلى \u2066180°\u2069)',
+  figures: 'كائن فيه \u2066incision\u2069 أو \u2066arcs\u2069 أو كلاهما',
+  figuresPart: 'كائن فيه القيم، أو لا شيء',
+  steepBelowFlat: '{$min} إلى {$max}، إذ يجب ألا تقل عن القراءة الأكثر تسطّحًا',
+  flatAboveSteep: 'القراءة الأكثر تحدّبًا على الأكثر ({$max})',
+  steepRadius: '{$max} على الأكثر، إذ يجب ألا يزيد نصف القطر الأكثر تحدّبًا على الأكثر تسطّحًا',
+  arcSite: '\u20660\u2069 إلى \u2066360°\u2069، إذ إن قوسًا مخطّط',
+  arcSites: '\u20660\u2069 إلى \u2066360°\u2069، إذ إن قوسين مخطّطان',
+  lensMeridian: '\u20660\u2069 إلى \u2066180°\u2069، إذ إن عدسة قوتها {$cylinder} مخطّطة',
+  together: 'فقط مع «{$field}» ({$limits})',
+};

@@ -1,0 +1,15 @@
+export const places: Record<string, string> = {
+  temporal: 'temporal',
+  superotemporal: 'temporal oben',
+  superior: 'oben',
+  superonasal: 'nasal oben',
+  nasal: 'nasal',
+  inferonasal: 'nasal unten',
+  inferior: 'unten',
+  inferotemporal: 'temporal unten',
+  hour: '{$hour} Uhr',
+  halfPast: '{$hour}:30 Uhr',
+  minutes: '{$hour}:{$minutes} Uhr',
+  placed: '{$place}, {$clock}',
+  spokenSite: '{$degrees} Grad, {$place}, {$clock}',
+};

@@ -1,0 +1,17 @@
+export const refusals: Record<string, string> = {
+  refused: '{$field}: {$value} wird nicht angenommen; erlaubt ist: {$limits}.',
+  none: 'keine Angabe',
+  range: '{$min} bis {$max}',
+  choice: '{$choices}',
+  risks: '{$choices}, durch Leerzeichen getrennt',
+  backSurface: 'omitted, typical oder D@steiler Meridian wie 0.30@180 ({$min} bis {$max}, 0 bis 180°)',
+  figures: 'ein Objekt mit incision, arcs oder beidem',
+  figuresPart: 'ein Objekt mit den Werten oder nichts',
+  steepBelowFlat: '{$min} bis {$max}, denn er darf nicht unter dem flachen Messwert liegen',
+  flatAboveSteep: 'höchstens der steile Messwert ({$max})',
+  steepRadius: 'höchstens {$max}, denn der steile Radius darf nicht länger sein als der flache',
+  arcSite: '0 bis 360°, denn ein Bogenschnitt ist geplant',
+  arcSites: '0 bis 360°, denn Bogenschnitte sind geplant',
+  lensMeridian: '0 bis 180°, denn eine Linse von {$cylinder} ist geplant',
+  together: 'nur zusammen mit „{$field}“ ({$limits})',
+};

@@ -1,0 +1,15 @@
+export const places: Record<string, string> = {
+  temporal: 'temporal',
+  superotemporal: 'superotemporal',
+  superior: 'superior',
+  superonasal: 'superonasal',
+  nasal: 'nasal',
+  inferonasal: 'inferonasal',
+  inferior: 'inferior',
+  inferotemporal: 'inferotemporal',
+  hour: '{$hour}\u00a0h',
+  halfPast: '{$hour}:30\u00a0h',
+  minutes: '{$hour}:{$minutes}\u00a0h',
+  placed: '{$place}, {$clock}',
+  spokenSite: '{$degrees} grados, {$place}, {$clock}',
+};

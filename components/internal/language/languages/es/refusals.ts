@@ -1,0 +1,17 @@
+export const refusals: Record<string, string> = {
+  refused: '{$field}: no se admite {$value}; se admite: {$limits}.',
+  none: 'ningún valor',
+  range: '{$min} a {$max}',
+  choice: '{$choices}',
+  risks: '{$choices}, separados por espacios',
+  backSurface: 'omitted, typical o D@meridiano más curvo, como 0.30@180 ({$min} a {$max}, 0 a 180°)',
+  figures: 'un objeto con incision, arcs o ambos',
+  figuresPart: 'un objeto con los valores, o nada',
+  steepBelowFlat: '{$min} a {$max}, pues no debe ser inferior a la lectura plana',
+  flatAboveSteep: 'como máximo la lectura curva ({$max})',
+  steepRadius: 'como máximo {$max}, pues el radio curvo no debe ser más largo que el plano',
+  arcSite: '0 a 360°, pues hay un arco previsto',
+  arcSites: '0 a 360°, pues hay arcos previstos',
+  lensMeridian: '0 a 180°, pues hay prevista una lente de {$cylinder}',
+  together: 'solo junto con «{$field}» ({$limits})',
+};

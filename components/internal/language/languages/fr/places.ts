@@ -1,0 +1,15 @@
+export const places: Record<string, string> = {
+  temporal: 'temporal',
+  superotemporal: 'temporal supérieur',
+  superior: 'supérieur',
+  superonasal: 'nasal supérieur',
+  nasal: 'nasal',
+  inferonasal: 'nasal inférieur',
+  inferior: 'inférieur',
+  inferotemporal: 'temporal inférieur',
+  hour: '{$hour}\u00a0h',
+  halfPast: '{$hour}\u00a0h\u00a030',
+  minutes: '{$hour}\u00a0h\u00a0{$minutes}',
+  placed: '{$place}, {$clock}',
+  spokenSite: '{$degrees} degrés, {$place}, {$clock}',
+};

@@ -1,0 +1,17 @@
+export const refusals: Record<string, string> = {
+  refused: '{$field}\u00a0: {$value} est refusé\u00a0; valeurs admises\u00a0: {$limits}.',
+  none: 'aucune valeur',
+  range: '{$min} à {$max}',
+  choice: '{$choices}',
+  risks: '{$choices}, séparés par des espaces',
+  backSurface: 'omitted, typical ou D@méridien cambré, par exemple 0.30@180 ({$min} à {$max}, 0 à 180°)',
+  figures: 'un objet avec incision, arcs ou les deux',
+  figuresPart: 'un objet avec les valeurs, ou rien',
+  steepBelowFlat: '{$min} à {$max}, car elle ne doit pas être inférieure à la mesure du méridien plat',
+  flatAboveSteep: 'au plus la mesure du méridien cambré ({$max})',
+  steepRadius: 'au plus {$max}, car le rayon cambré ne doit pas être plus long que le rayon plat',
+  arcSite: '0 à 360°, car un arc est prévu',
+  arcSites: '0 à 360°, car des arcs sont prévus',
+  lensMeridian: '0 à 180°, car un implant de {$cylinder} est prévu',
+  together: 'seulement avec «\u00a0{$field}\u00a0» ({$limits})',
+};

@@ -1,0 +1,15 @@
+export const places: Record<string, string> = {
+  temporal: '颞侧',
+  superotemporal: '颞上',
+  superior: '上方',
+  superonasal: '鼻上',
+  nasal: '鼻侧',
+  inferonasal: '鼻下',
+  inferior: '下方',
+  inferotemporal: '颞下',
+  hour: '{$hour}点',
+  halfPast: '{$hour}点半',
+  minutes: '{$hour}点{$minutes}分',
+  placed: '{$place}，{$clock}',
+  spokenSite: '{$degrees}度，{$place}，{$clock}',
+};

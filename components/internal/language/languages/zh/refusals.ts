@@ -1,0 +1,17 @@
+export const refusals: Record<string, string> = {
+  refused: '{$field}：{$value}不被接受；允许的值：{$limits}。',
+  none: '空值',
+  range: '{$min}至{$max}',
+  choice: '{$choices}',
+  risks: '{$choices}，以空格分隔',
+  backSurface: 'omitted、typical，或 D@陡峭子午线，例如 0.30@180（{$min}至{$max}，0至180°）',
+  figures: '含 incision、arcs 或两者的对象',
+  figuresPart: '含各项数据的对象，或留空',
+  steepBelowFlat: '{$min}至{$max}，因为不得低于平坦K值',
+  flatAboveSteep: '不超过陡峭K值（{$max}）',
+  steepRadius: '不超过{$max}，因为陡峭曲率半径不得大于平坦曲率半径',
+  arcSite: '0至360°，因为已计划弧形切口',
+  arcSites: '0至360°，因为已计划一对弧形切口',
+  lensMeridian: '0至180°，因为已计划{$cylinder}的晶状体',
+  together: '只能与“{$field}”同时设置（{$limits}）',
+};

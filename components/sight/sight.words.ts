@@ -1,0 +1,62 @@
+import type { Words } from '../internal/language/language.js';
+
+/** Texts about what letters and scenes may look like. Those that come with the first picture stand with what shows them. */
+export const sightWords = {
+  part: 'sight',
+  en: {
+    nameRight: 'What the right eye may see',
+    nameLeft: 'What the left eye may see',
+    before: 'Before surgery',
+    after: 'After surgery, as expected',
+    astigmatism: 'Astigmatism',
+
+    sceneTitle: 'Look at',
+    chart: 'Letter chart',
+    reading: 'Reading card',
+    street: 'Street at dusk',
+    shelf: 'Clock and shelf',
+    picture: 'Own picture',
+    viewTitle: 'Show',
+    pair: 'Side by side',
+    divider: 'With a divider',
+    glasses: 'With glasses',
+    more: 'Distance, pupil and focus',
+    distance: 'Distance',
+    pupil: 'Pupil',
+    pictureAngle: 'Width of the picture in your sight',
+    focusTitle: 'On the retina lies',
+    leastBlur: 'the circle of least blur',
+    frontLine: 'the front focal line',
+    backLine: 'the back focal line',
+    range: '{$min} to {$max}',
+    usual: '{$range}; empty: {$usual}',
+    pupils: 'About 3 mm by day, 5 to 6 mm at dusk, smaller in old age (common practice).',
+    dividerName: 'Divider between before and after',
+    dividerAt: 'Before is shown on {$share} of the width',
+
+    acuity: 'A healthy eye with this much reads about {$middle}; two in three such eyes between {$worse} and {$better}',
+    acuityGlasses: 'A healthy eye with such glasses reads about {$middle}; two in three such eyes between {$worse} and {$better}',
+    acuityBeyond: 'A healthy eye with this much reads less than {$middle}',
+    acuitySource: 'Where does this estimate come from? {$estimate}',
+    described: '{$side}, astigmatism of {$amount}: {$scene} {$blur} {$acuity}',
+    chartWords: 'A chart with eight lines of letters and of rings with a gap, which get smaller line by line.',
+    readingWords: 'A card with five paragraphs, from large print down to very small print.',
+    streetWords: 'A street at dusk: houses with lit windows, lamps over the road, two cars with their lights on, a bicycle, a traffic light and a crossing.',
+    shelfWords: 'A wall clock at ten past ten, a small picture of a sailing boat, and a shelf with books, a plant and a mug.',
+    pictureWords: 'Own picture.',
+    pictureNamed: 'Own picture: {$name}.',
+    sharp: 'It looks sharp.',
+    slight: 'It looks slightly blurred.',
+    clear: 'It looks clearly blurred.',
+    strong: 'It looks strongly blurred.',
+
+    refused: 'These settings cannot be taken. The pictures are made with the last good ones:',
+    refusal: '{$setting}: {$value} is refused; allowed is {$accepted}.',
+    caseRefused: 'The page has set values for this eye that cannot be taken. What is shown is the last good plan.',
+    acuityTitle: 'Notation of the acuity',
+    strongest: 'More than {$most} of astigmatism is not simulated.',
+    failed: 'The blur cannot be calculated here. This is the scene without any blur.',
+  },
+} as const satisfies Words;
+
+export type SightId = keyof typeof sightWords.en;

@@ -1,0 +1,77 @@
+import { fromVector } from './astigmatism.js';
+import { oneOf } from './check.js';
+import { textOf } from './outcomes-csv.js';
+import { eyeResult } from './outcomes-eyes.js';
+import type { JudgeOptions } from './outcomes-eyes.js';
+import { faultText } from './outcomes-text.js';
+import type { Delimiter, EyeResult, Fault, OutcomeTable } from './outcomes-types.js';
+import type { Vector } from './types.js';
+
+/** Headings of what is added, in English. None of them is taken for a column of measurements when the text is read again. */
+export const EXPORT_HEADINGS = {
+  induced: 'induced (D)',
+  inducedAt: 'induced @ (°)',
+  flattening: 'flattening (D)',
+  torque: 'torque (D)',
+  remaining: 'remains (D)',
+  remainingAt: 'remains @ (°)',
+  expected: 'calculated to remain (D)',
+  expectedAt: 'calculated to remain @ (°)',
+  error: 'error (D)',
+  errorAt: 'error @ (°)',
+  refused: 'not counted because',
+} as const;
+
+export interface ExportOptions extends JudgeOptions {
+  /** Headings in the language of the reader. */
+  headings?: Partial<Record<keyof typeof EXPORT_HEADINGS, string>>;
+  /** That of the table when left out, as with the decimal sign. */
+  delimiter?: Delimiter;
+  decimal?: '.' | ',';
+  /** Why a row is not counted, in the language of the reader. */
+  reason?: (fault: Fault) => string;
+}
+
+/** Puts UTF-8 beyond doubt: without it some spreadsheets take every letter with an accent for two others. */
+const MARK = '\uFEFF';
+
+/**
+ * The table again, every row in its place, with what was calculated behind it: D to 3 decimals, degrees to 1. Rows that
+ * are not counted say why. Nothing in it can run as a formula when a spreadsheet opens it.
+ */
+export function exportTable(table: OutcomeTable, options: ExportOptions = {}): string {
+  const delimiter = oneOf('delimiter', options.delimiter ?? table.delimiter, [',', ';', '\t']);
+  const decimal = oneOf('decimal', options.decimal ?? (table.decimal === ',' ? ',' : '.'), ['.', ',']);
+  const width = table.headings.length;
+  const number = (value: number, digits: number): string => (Number(value.toFixed(digits)) + 0).toFixed(digits).replace('.', decimal);
+
+  const counted = table.records.map((record, index) => ({
+    line: record.line,
+    cells: [...fitted(table.cells[index]!, width), ...calculated(eyeResult(record, options), number), ''],
+  }));
+  const refused = table.refused.map(({ line, cells, faults }) => ({
+    line,
+    cells: [...fitted(cells, width), ...Array<string>(Object.keys(EXPORT_HEADINGS).length - 1).fill(''), faults.map(options.reason ?? faultText).join(' ')],
+  }));
+  const rows = [...counted, ...refused].sort((a, b) => a.line - b.line).map(({ cells }) => cells);
+  const added = Object.values({ ...EXPORT_HEADINGS, ...options.headings });
+  return MARK + textOf([[...table.headings.map(({ text }) => text), ...added], ...rows], delimiter);
+}
+
+/** As many cells as there are headings; what a refused row has beyond them stays together in the last one. */
+function fitted(cells: readonly string[], width: number): string[] {
+  const kept = Array.from({ length: width }, (_, index) => cells[index] ?? '');
+  const beyond = cells.slice(width).filter((cell) => cell.trim() !== '');
+  if (beyond.length > 0 && width > 0) kept[width - 1] = [kept[width - 1], ...beyond].join(' | ');
+  return kept;
+}
+
+function calculated({ induced, incision, remaining, predicted, error }: EyeResult, number: (value: number, digits: number) => string): string[] {
+  const polar = (vector: Vector | null): string[] => {
+    if (vector === null) return ['', ''];
+    const { magnitude, meridian } = fromVector(vector);
+    return [number(magnitude, 3), number(meridian, 1)];
+  };
+  const cut = incision ? [number(incision.flattening, 3), number(incision.torque, 3)] : ['', ''];
+  return [...polar(induced), ...cut, ...polar(remaining), ...polar(predicted), ...polar(error)];
+}

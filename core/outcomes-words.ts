@@ -1,0 +1,115 @@
+import type { ArcMethod, EyeSide } from './types.js';
+
+/**
+ * Words of the trade in English, Spanish, German, French, Arabic and simplified Chinese. Headings are taken apart into
+ * what they speak of; which column that makes is decided in `outcomes-headings.ts`. Written for texts as `plain` leaves
+ * them: lower case, no accents, German ß as ss, one form of each Arabic letter.
+ */
+const IDEAS = {
+  arc: /\barcs?\b|arcuate|\blri\b|relax|bogen|entlastung|entspannung|\barcos?\b|relaja|قوس|اقواس|弧|松解/,
+  lens: /\blens\b|\biols?\b|\btoric\b|linse|\blio\b|\blentes?\b|lentille|implant|عدس|晶体|晶状体/,
+  incision: /incision|inzision|(?<!durch)schnitt|\bwound\b|\bentry\b|zugang|herida|شق|جرح|切口/,
+  planned: /\bplan(ned|ning)?\b|predict|expect|\btarget\b|geplant|erwartet|vorhergesagt|voraussichtlich|\bziel|previst|planead|planificad|esperad|\bprevue?s?\b|planifie|attendu|predit|متوقع|مخطط|计划|预测|预期|目标/,
+  before: /\bpre(op\w*)?\b|\bbefore\b|\bvor(her)?\b|\bprae?(op\w*)?\b|\bantes\b|\bprevi[oa]s?\b|\bavant\b|قبل|术前|之前/,
+  after: /\bpost(op\w*)?\b|\bafter\b|\bnach(her)?\b|\bdespues\b|\bapres\b|بعد|术后|之后/,
+  flat: /\bflat(test|ter)?\b|flach|\bplan[oa]s?\b|\bplate?s?\b|aplanad|مسطح|平坦/,
+  steep: /\bsteep(est|er)?\b|steil|\bcurv[oa]s?\b|cambre|bombe|حاد|منحدر|陡/,
+  /** The usual numbers of the flat and the steep reading. */
+  first: /\b[kr] ?1\b/,
+  second: /\b[kr] ?2\b/,
+  magnitude: /astigm|\bcyl|zylinder|\bzyl\b|cilindr|magnitud|\bbetrag\b|لابوري|اسطوان|散光|柱镜/,
+  rest: /\bremain|resid|verbleib|\brest\b|restant|متبق|残余|残留/,
+  meridian: /meridi|زوال|子午/,
+  axis: /\bax[ie]s?\b|(?<!fl)achs|\beje\b|محور|轴/,
+  width: /width|\bsize\b|breite|\bweite\b|grosse|\banch[ou]|tamano|largeur|taille|عرض|حجم|宽|大小/,
+  site: /\bsites?\b|locat|posit|posic|\bplace|ort\b|lage\b|sitio|lugar|ubicac|emplacement|\blieu\b|موقع|مكان|موضع|位置|部位/,
+  count: /count|number|anzahl|\bzahl|zahl\b|numero|cantidad|nombre|عدد|数量|数目|数$/,
+  length: /length|extent|lange\b|longu|longit|etendue|طول|长/,
+  method: /method|metodo|techni|technik|tecnica|verfahren|طريق|تقني|方法|方式|技术/,
+  age: /\bage\b|\balter\b|\bedad\b|عمر|年龄/,
+  /** Nothing else may be in it: the pressure of an eye is no side. */
+  eye: /^(?:(?:eye|side|auge|seite|ojo|lado|oeil|cote|lateralit\w*|od|os|r|l|right|left|or|of|operated|العين|عين|[手术]*眼[别睛]?|侧别)(?: |$))+$/,
+  label: /\bid\b|label|\bcase\b|\bcode\b|\bfall\b|kennung|bezeichnung|etiquet|codigo|\bcaso\b|\bcas\b|\bnr\b|\bname\b|\bnom(bre)?\b|رمز|معرف|رقم|编号|标识|病例/,
+  radius: /radius|radien|\bradios?\b|rayon|نصف قطر|半径/,
+} as const;
+
+export type Idea = keyof typeof IDEAS;
+
+/** Everything that a text speaks of. */
+export function ideasIn(text: string): ReadonlySet<Idea> {
+  const words = plain(text);
+  return new Set((Object.keys(IDEAS) as Idea[]).filter((idea) => IDEAS[idea].test(words)));
+}
+
+/** The unit that a heading names, where it is one of these. */
+export function unitIn(text: string): 'D' | 'mm' | null {
+  const words = plain(text);
+  if (/\bmm\b|毫米|مم|ملم/.test(words) || IDEAS.radius.test(words)) return 'mm';
+  return /\b(d|dptr?|diopt\w*)$|屈光度|ديوبتر/.test(words) ? 'D' : null;
+}
+
+/** Words for the eyes. No letter among them stands for the other eye in one of the six languages. */
+const EYES: Readonly<Record<EyeSide, RegExp>> = {
+  right: /^(r|re|ra|od|d|right|rechts|rechte[sr]?|derech[oa]|der|droite?|dexter|dextra|يمين|يمني|ايمن|右)$/,
+  left: /^(l|le|la|os|oi|og|g|i|left|links|linke[sr]?|izquierd[oa]|izq|gauche|sinister|sinistra|يسار|يسري|ايسر|左)$/,
+};
+
+const EYE = /^(eye|auge|ojo|oeil|oculus|عين|眼睛?)$/;
+
+/** Which eye is meant, or null where that is not quite sure. */
+export function eyeOf(text: string): EyeSide | null {
+  // O.D. has become two words.
+  const words = plain(text).replace(/^([a-z]) (?=[a-z]$)/, '$1').replace(/([左右])(眼)/, '$1 $2').split(' ').filter((word) => word && !EYE.test(word.replace(/^ال/, '')));
+  const eyes = words.map((word) => (['right', 'left'] as const).find((eye) => EYES[eye].test(word.replace(/^ال/, ''))));
+  return eyes.length > 0 && eyes.every((eye) => eye === eyes[0]) ? (eyes[0] ?? null) : null;
+}
+
+const METHODS: Readonly<Record<ArcMethod, RegExp>> = {
+  blade: /blade|knife|manual|diamond|klinge|messer|manuell|diamant|cuchill|lame|couteau|manuel|شفره|مشرط|يدوي|刀|手工|手动/,
+  laser: /laser|femto|ليزر|فيمتو|激光|飞秒/,
+};
+
+/** How arcs were cut, or null where the text tells neither or both. */
+export function methodOf(text: string): ArcMethod | null {
+  const words = plain(text);
+  const [blade, laser] = [METHODS.blade.test(words), METHODS.laser.test(words)];
+  return blade === laser ? null : blade ? 'blade' : 'laser';
+}
+
+/** Roots of the words for places: up, down, towards the temple, towards the nose. */
+const PLACES = [
+  [/sup|upper|oben|ober|arriba|haut|علوي|اعلي|上/, 90],
+  [/inf|lower|unten|unter|abajo|bas\b|سفلي|اسفل|下/, 270],
+  [/temp|schlaf|sien|صدغ|颞/, 0],
+  [/nas|انف|鼻/, 180],
+] as const;
+
+/** Words beside those for a place that change nothing. */
+const BESIDE = /^(side|seite|lado|cote|du|de|del|la|جانب|侧|方)$/;
+
+/** Direction of a named place from the temporal side as in `fromTemporal`, degrees, or null. Two names meet in the middle. */
+export function placeOf(text: string): number | null {
+  const words = plain(text);
+  const [first, second, third] = PLACES.filter(([root]) => root.test(words)).map(([, degrees]) => degrees);
+  if (first === undefined || third !== undefined) return null;
+  if (!words.split(' ').every((word) => BESIDE.test(word) || PLACES.some(([root]) => root.test(word)))) return null;
+  if (second === undefined) return first;
+  // Below the temple 270 and 0 meet at 315; opposite places have no middle.
+  const apart = Math.abs(first - second);
+  return apart === 90 ? (first + second) / 2 : apart === 270 ? 315 : null;
+}
+
+const FOLDED: Readonly<Record<string, string>> = { ß: 'ss', œ: 'oe', æ: 'ae', ى: 'ي', ة: 'ه', ٱ: 'ا', ـ: '' };
+
+/** Lower case, without accents and punctuation; words of a name written as one apart. */
+export function plain(text: string): string {
+  return text
+    .replace(/(\p{Ll})(\p{Lu})/gu, '$1 $2')
+    .normalize('NFKD')
+    .replace(/\p{M}+/gu, '')
+    .toLowerCase()
+    .replace(/[ßœæىةٱـ]/g, (letter) => FOLDED[letter]!)
+    .replace(/[^\p{L}\p{N}]+/gu, ' ')
+    .replace(/(\d)(?=[a-z])/g, '$1 ')
+    .trim();
+}

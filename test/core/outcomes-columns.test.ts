@@ -1,0 +1,79 @@
+/** Which column holds what: by words, by the user, or not at all. */
+import { describe, expect, test } from 'vitest';
+import { readTable, type OutcomeColumn } from '../../core/outcomes.js';
+import { tableOf } from './outcomes-support.js';
+
+describe('columns', () => {
+  const HEADINGS = 'eye;flatBefore;steepBefore;meridianBefore;magnitudeAfter;meridianAfter';
+  const ROW = 'R;43;44;90;0.5;95';
+  const ids = (text: string, options?: Parameters<typeof readTable>[1]) => readTable(text, options).problems.map(({ id, values }) => `${id} ${String(values['column'] ?? '')}`.trim());
+
+  test('that are enough', () => {
+    expect(readTable(`${HEADINGS}\n${ROW}`).records).toHaveLength(1);
+  });
+
+  test.each([
+    ['eye', 'side of the road', 'missingColumn eye'],
+    ['steepBefore', 'x', 'missingColumn steepBefore'],
+    ['magnitudeAfter', 'x', 'missingColumn magnitudeAfter'],
+    ['meridianAfter', 'axis after', 'missingColumn meridianAfter'],
+  ])('without %s no row is read, and none is lost', (column, instead, problem) => {
+    const text = `${HEADINGS.replace(column, instead === 'side of the road' ? 'x' : instead)}\n${ROW}\n${ROW}`;
+    expect(ids(text)).toEqual([problem]);
+    expect(readTable(text).refused.map(({ faults: [fault] }) => fault!.reason.id)).toEqual(['noColumn', 'noColumn']);
+  });
+
+  test('named twice are used only when one is chosen', () => {
+    const text = `${HEADINGS};age;Alter\n${ROW};70;71`;
+    const table = readTable(text);
+    expect(table.problems.map(({ text: said }) => said)).toEqual(['Several columns seem to hold the age: age, Alter. None of them is used until one is chosen.']);
+    expect(table.records[0]!.age).toBeNull();
+    expect(readTable(text, { mapping: { age: 'Alter' } }).records[0]!.age).toBe(71);
+    expect(readTable(text, { mapping: { age: 6 } }).problems).toEqual([]);
+  });
+
+  test('are matched by the user, by name, number or not at all', () => {
+    const text = `auge;a;b;axis before;c;meridianAfter\n${ROW}`;
+    const mapping = { flatBefore: 1, steepBefore: 2, meridianBefore: 'axis before', magnitudeAfter: 'c' };
+    const table = readTable(text, { mapping });
+    expect(table.records).toHaveLength(1);
+    expect(table.headings.map(({ by }) => by)).toEqual(['words', 'user', 'user', 'user', 'user', 'words']);
+    expect(readTable(text, { mapping: { ...mapping, eye: null } }).problems.map(({ id }) => id)).toEqual(['missingColumn']);
+  });
+
+  test('may have no headings at all', () => {
+    const columns = HEADINGS.split(';') as OutcomeColumn[];
+    const mapping = Object.fromEntries(columns.map((column, index) => [column, index]));
+    expect(readTable(`${ROW}\n${ROW}`, { headings: false, mapping, delimiter: ';' }).records.map(({ line }) => line)).toEqual([1, 2]);
+  });
+
+  test.each([
+    [{ mapping: { nonsense: 1 } }, /^mapping: “nonsense” is refused/],
+    [{ mapping: { eye: 99 } }, /^mapping\.eye: 99 is refused; allowed is a heading of the table, or its number from 0 to 20\.$/],
+    [{ mapping: { eye: 'no such' } }, /^mapping\.eye: “no such” is refused/],
+    [{ delimiter: '|' }, /^delimiter: “\|” is refused/],
+  ])('%j is refused', (options, message) => {
+    expect(() => readTable(tableOf([{}]), options as never)).toThrow(message);
+  });
+
+  test('nothing, one column, no text', () => {
+    expect(ids('')).toEqual(['empty']);
+    expect(ids(' \n\n')).toEqual(['empty']);
+    expect(ids('eye\nR')[0]).toBe('fewColumns');
+    expect(() => readTable(null as never)).toThrow(/^text: none is refused/);
+  });
+
+  test('an axis that may be a cylinder’s is never taken for the steep meridian', () => {
+    const why = (heading: string) => readTable(`${HEADINGS};${heading}\n${ROW};5`).headings.at(-1)!;
+    for (const heading of ['Axis before', 'Achse vorher', 'eje antes', 'axe avant', 'محور قبل', '术前轴位', 'cylinder axis before', 'K1 axis before', 'flat meridian before', 'steep meridian', 'K2']) {
+      const { column, why: reason } = why(heading);
+      expect([heading, column]).toEqual([heading, null]);
+      expect(['axisUnclear', 'flatMeridian', 'noTime']).toContain(reason!.id);
+    }
+  });
+
+  test('K1 and K2 are taken for flat and steep, and said to be a guess', () => {
+    const table = readTable(`eye;K1 pre;K2 pre;K2 axis pre;magnitudeAfter;meridianAfter\n${ROW}`);
+    expect(table.headings.slice(1, 4).map(({ column, why }) => [column, why!.id])).toEqual([['flatBefore', 'guess'], ['steepBefore', 'guess'], ['meridianBefore', 'guess']]);
+  });
+});
