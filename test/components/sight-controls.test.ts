@@ -1,5 +1,6 @@
 import { expect, html } from '@open-wc/testing';
 import { resetMouse, sendKeys, sendMouse } from '@web/test-runner-commands';
+import { itWith } from '../engine.js';
 import { MAPLE, Sight, difference } from './sight-support.js';
 import { bringIntoView, dragMouse, dragTouch, listen, press } from './support.js';
 import type { ClientPoint } from './support.js';
@@ -182,7 +183,7 @@ describe('astig-sight: divider', () => {
     expect(Math.abs(sight.view.divider - 70)).to.be.at.most(1);
   });
 
-  it('follows a finger', async () => {
+  itWith('touch', 'follows a finger', async () => {
     const sight = await Sight.open(DIVIDER);
     await bringIntoView(sight.find('.before canvas'));
     await dragTouch(knob(sight), along(sight, 82));
