@@ -1,10 +1,11 @@
 /**
  * Commands a browser test can give to the server that drives its page, beyond those of @web/test-runner-commands:
- * `engine`, its name; `touch`; `emulate`, ways in which a page is shown; `screenshot`; `print`, as PDF; `cdp`, one raw DevTools command, in
+ * `engine`, its name; `touch`; `emulate`, ways in which a page is shown; `screenshot`; `print`, how many sheets the page takes; `cdp`, one raw DevTools command, in
  * Chromium only. What was emulated ends with the test file, so that none inherits the dark scheme of another.
  */
 import { chromium } from './engines/chromium.mjs';
 import { firefox } from './engines/firefox.mjs';
+import { sheets } from './engines/sheets.mjs';
 import { webkit } from './engines/webkit.mjs';
 
 const ALL = { chromium, firefox, webkit };
@@ -38,6 +39,7 @@ export function browserCommands() {
       if (command === 'engine') return engine.name;
       if (!['touch', 'emulate', 'screenshot', 'print', 'cdp'].includes(command)) return undefined;
       if (!engine[command]) throw new Error(`${engine.name} has no command ${command}.`);
+      if (command === 'print') return { sheets: sheets(await engine.print(browser.getPage(id), payload)) };
       // A command without a result would look to the runner like a command nobody knows.
       return (await engine[command](browser.getPage(id), payload, browser)) ?? {};
     },

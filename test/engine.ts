@@ -6,7 +6,7 @@ export type Engine = 'chromium' | 'firefox' | 'webkit';
 /** The engine in which this page runs. */
 export const engine: Engine = await executeServerCommand('engine');
 
-type Need = 'touch' | 'secondary button' | 'forced colours' | 'print on screen' | 'tree';
+type Need = 'touch' | 'secondary button' | 'forced colours' | 'print' | 'tree';
 
 const TREE = 'the tree of accessibility can be read by the DevTools protocol only';
 
@@ -16,7 +16,7 @@ const LACKING: Record<Engine, { [need in Need]?: string }> = {
   firefox: { tree: TREE },
   webkit: {
     tree: TREE,
-    'print on screen': 'no protocol of WebKit for GTK shows a page on the screen as it is printed',
+    print: 'WebKitWebDriver for GTK neither prints nor shows a page as it is printed',
     'secondary button': 'WebKitWebDriver for GTK lets go of the primary button whichever it is told, and the secondary stays down',
     touch: 'WebKitWebDriver for GTK has no touch: a pointer of type touch arrives as a mouse',
     'forced colours': 'WebKit has no forced colours: neither `forced-colors: active` nor `forced-color-adjust`',
@@ -59,8 +59,10 @@ export async function emulate(shown: Shown): Promise<void> {
 /** What is seen of the page, as PNG in base64. */
 export const screenshot = (): Promise<string> => executeServerCommand('screenshot');
 
-/** The page on paper as PDF in base64; sizes in inches. */
-export const print = (paper: { width: number; height: number; margin: number }): Promise<string> => executeServerCommand('print', paper);
+/** How many sheets the page takes on paper; sizes in inches. */
+export async function sheets(paper: { width: number; height: number; margin: number }): Promise<number> {
+  return (await executeServerCommand<{ sheets: number }, object>('print', paper)).sheets;
+}
 
 /** A test for each scheme in which a page can be shown: light, dark, and the colours of the system. */
 export function itInEveryScheme(title: string, run: () => Promise<void>): void {

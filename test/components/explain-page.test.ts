@@ -1,6 +1,6 @@
 import { aTimeout, expect, fixture, html } from '@open-wc/testing';
 import type { AstigExplain } from '../../components/explain/explain.js';
-import { emulate, itInEveryScheme, itWith, print } from '../engine.js';
+import { emulate, itInEveryScheme, itWith, sheets } from '../engine.js';
 import { explained, explainedIn } from './explain-support.js';
 import { drawn, press } from './support.js';
 
@@ -12,28 +12,26 @@ const FULL = { eye: 'left', steepMeridian: 40, incisionSite: 45, arcSite: 40, ar
 /** Inches. */
 const PAPER = { A4: { width: 8.27, height: 11.69 }, Letter: { width: 8.5, height: 11 } };
 
-async function pages(paper: { width: number; height: number }): Promise<number> {
-  return atob(await print({ ...paper, margin: 0.4 })).match(/\/Type\s*\/Page\b/g)!.length;
-}
+const pages = (paper: { width: number; height: number }): Promise<number> => sheets({ ...paper, margin: 0.4 });
 
 describe('astig-explain on paper', () => {
   before(() => document.body.setAttribute('style', 'margin: 0; font-family: sans-serif'));
   after(() => document.body.removeAttribute('style'));
 
   for (const lang of LANGUAGES) {
-    it(`takes two sheets in ${lang}, A4 and Letter`, async () => {
+    itWith('print', `takes two sheets in ${lang}, A4 and Letter`, async () => {
       await explainedIn(lang, FULL);
       expect(await pages(PAPER.A4)).to.equal(2);
       expect(await pages(PAPER.Letter)).to.equal(2);
     });
   }
 
-  it('takes two sheets without a case', async () => {
+  itWith('print', 'takes two sheets without a case', async () => {
     await fixture(html`<astig-explain></astig-explain>`);
     expect(await pages(PAPER.A4)).to.equal(2);
   });
 
-  itWith('print on screen', 'has boxes to tick and room to write, and nothing that only a screen can do', async () => {
+  itWith('print', 'has boxes to tick and room to write, and nothing that only a screen can do', async () => {
     const { page } = await explained();
     const shown = (selector: string): number[] => [...page.shadowRoot!.querySelectorAll(selector)].map((element) => element.getClientRects().length);
     expect(shown('.own')).to.deep.equal([0]);

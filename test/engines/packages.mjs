@@ -1,6 +1,9 @@
 /** Asks the system's own package manager, without a question to the user. Never a download from elsewhere. */
 import { spawnSync } from 'node:child_process';
 
+/** Debian's, for the languages of the elements: Latin, Arabic, Chinese. */
+const FONTS = ['fonts-liberation', 'fonts-noto-core', 'fonts-wqy-microhei'];
+
 /**
  * Commands of the usual package managers, and what each calls an engine: a list of tries, each a list of packages.
  * A minimal system has no fonts, and text without a font has no width.
@@ -12,9 +15,9 @@ const MANAGERS = [
     before: [['update', '-q']],
     install: ['install', '-y', '-q', '--no-install-recommends'],
     packages: {
-      chromium: [['chromium', 'fonts-liberation'], ['chromium-browser', 'fonts-liberation']],
-      firefox: [['firefox-esr', 'fonts-liberation'], ['firefox', 'fonts-liberation']],
-      webkit: [['webkit2gtk-driver', 'xvfb', 'xsettingsd', 'fonts-liberation']],
+      chromium: [['chromium', ...FONTS], ['chromium-browser', ...FONTS]],
+      firefox: [['firefox-esr', ...FONTS], ['firefox', ...FONTS]],
+      webkit: [['webkit2gtk-driver', 'xvfb', 'xsettingsd', ...FONTS]],
     },
   },
   {

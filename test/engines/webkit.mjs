@@ -112,9 +112,4 @@ export const webkit = {
   },
 
   screenshot: (page) => page.screenshot(),
-
-  print(page, { width, height, margin }) {
-    const cm = 2.54 * margin;
-    return page.post('/print', { page: { width: 2.54 * width, height: 2.54 * height }, margin: { top: cm, bottom: cm, left: cm, right: cm } });
-  },
 };
