@@ -1,7 +1,9 @@
 /**
- * `npm test`: types, lint, core, package, hosts, components; every step runs, whatever the one before said. The last line of the
- * output is `N passed, M failed`, where the type check and the lint count as one check each.
- * Options: `--only core`, `--only package`, `--only hosts` or `--only components` for one runner alone.
+ * `npm test`: types, lint, core, package, hosts, and the components in Chromium; every step runs, whatever the one before
+ * said. The last line of the output is `N passed, M failed`, where the type check and the lint count as one check each.
+ * Options: `--only core`, `--only package`, `--only hosts` or `--only components` for one runner alone; `--engines` for the
+ * components in Firefox and WebKit too, where an engine that is missing is named, and on a server (CI is set) a failure;
+ * `--engine firefox` for one engine alone.
  */
 import { spawn } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
@@ -10,13 +12,14 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
+import { ENGINES, findEngine } from './engines/find.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const reports = mkdtempSync(join(tmpdir(), 'astig-test-'));
 const coreReport = join(reports, 'core.json');
 const packageReport = join(reports, 'package.json');
 const hostsReport = join(reports, 'hosts.json');
-const componentsReport = join(reports, 'components.json');
+const onServer = Boolean(process.env.CI);
 
 const steps = {
   types: { run: [program('typescript', 'tsc'), '-p', 'tsconfig.json'], count: oneCheck },
@@ -27,35 +30,30 @@ const steps = {
   core: vitest('core', coreReport),
   package: vitest('package', packageReport),
   hosts: vitest('hosts', hostsReport),
-  components: {
-    run: [program('@web/test-runner', 'wtr'), '--config', 'test/web-test-runner.config.mjs'],
-    count: (code) => counted(code, componentsReport, (report) => report),
-  },
+  ...Object.fromEntries(ENGINES.map((engine) => [engine, inEngine(engine)])),
 };
 
-const { only } = parseArgs({ options: { only: { type: 'string' } } }).values;
-if (only !== undefined && !Object.hasOwn(steps, only)) {
-  console.error(`--only takes one of ${Object.keys(steps).join(', ')}.`);
-  process.exit(2);
-}
+const { only, engine: onlyEngine, engines: allEngines } = parseArgs({ options: { only: { type: 'string' }, engine: { type: 'string' }, engines: { type: 'boolean' } } }).values;
+const chosen = chosenSteps();
 
 const outcomes = [];
-for (const [name, step] of Object.entries(steps)) {
-  if (only !== undefined && only !== name) continue;
-  console.log(`\n── ${name}`);
+for (const name of chosen) {
+  const step = steps[name];
+  console.log(`\n── ${step.title ?? name}`);
   const begun = performance.now();
-  const code = await start(step.run);
-  outcomes.push({ name, ...step.count(code), seconds: (performance.now() - begun) / 1000 });
+  const outcome = step.hinder?.() ?? step.count(await start(step));
+  outcomes.push({ name, ...outcome, seconds: (performance.now() - begun) / 1000 });
 }
 rmSync(reports, { recursive: true, force: true });
 
 console.log('');
-for (const { name, passed, failed, skipped, note, seconds } of outcomes) {
+for (const { name, passed, failed, skipped, note, seconds, reasons = {} } of outcomes) {
   const extras = [skipped ? `${skipped} skipped` : '', note].filter(Boolean).join(', ');
   console.log(
-    `${failed ? '✗' : '✓'} ${name.padEnd(11)}${String(passed).padStart(6)} ok ${String(failed).padStart(4)} not ok` +
+    `${failed ? '✗' : passed ? '✓' : '–'} ${name.padEnd(11)}${String(passed).padStart(6)} ok ${String(failed).padStart(4)} not ok` +
       `${seconds.toFixed(1).padStart(8)} s${extras ? `  (${extras})` : ''}`,
   );
+  for (const [reason, count] of Object.entries(reasons)) console.log(`    ${count} skipped: ${reason}`);
 }
 const total = (key) => outcomes.reduce((sum, outcome) => sum + outcome[key], 0);
 process.exitCode = total('failed') ? 1 : 0;
@@ -67,6 +65,43 @@ function vitest(project, report) {
     run: [program('vitest', 'vitest'), 'run', '--config=test/vitest.config.ts', `--project=${project}`, ...reporters],
     count: (code) => counted(code, report, fromVitest),
   };
+}
+
+function inEngine(engine) {
+  const report = join(reports, `${engine}.json`);
+  return {
+    title: `components in ${engine}`,
+    run: [program('@web/test-runner', 'wtr'), '--config', 'test/web-test-runner.config.mjs'],
+    env: { ASTIG_ENGINES: engine, ASTIG_TEST_REPORT: report },
+    count: (code) => counted(code, report, (read) => read),
+    hinder: () => missing(engine),
+  };
+}
+
+/** Undefined when the engine is there, else the outcome of a step that cannot be run. One engine must always be there. */
+function missing(engine) {
+  const obliged = onServer || engine === 'chromium';
+  try {
+    findEngine(engine, { install: obliged });
+    return undefined;
+  } catch (error) {
+    console.error(error.message);
+    return { passed: 0, failed: obliged ? 1 : 0, note: `not run: ${error.message}` };
+  }
+}
+
+function chosenSteps() {
+  const groups = { ...Object.fromEntries(Object.keys(steps).map((name) => [name, [name]])), components: ENGINES };
+  if (only !== undefined && !Object.hasOwn(groups, only)) usage(`--only takes one of ${Object.keys(groups).join(', ')}.`);
+  if (onlyEngine !== undefined && !ENGINES.includes(onlyEngine)) usage(`--engine takes one of ${ENGINES.join(', ')}.`);
+  const names = only === undefined ? Object.keys(steps) : groups[only];
+  const engines = onlyEngine !== undefined ? [onlyEngine] : allEngines ? ENGINES : ['chromium'];
+  return names.filter((name) => engines.includes(name) || !ENGINES.includes(name));
+}
+
+function usage(message) {
+  console.error(message);
+  process.exit(2);
 }
 
 /** The script behind a package's command, so that no shell and no `.cmd` file stands in between. */
@@ -88,13 +123,9 @@ function readable(path) {
   }
 }
 
-function start(args) {
+function start({ run, env = {} }) {
   return new Promise((resolve) => {
-    const child = spawn(process.execPath, args, {
-      cwd: root,
-      stdio: ['ignore', 'inherit', 'inherit'],
-      env: { ...process.env, ASTIG_TEST_REPORT: componentsReport },
-    });
+    const child = spawn(process.execPath, run, { cwd: root, stdio: ['ignore', 'inherit', 'inherit'], env: { ...process.env, ...env } });
     child.on('error', () => resolve(1));
     child.on('close', (code) => resolve(code ?? 1));
   });
@@ -107,10 +138,10 @@ function oneCheck(code) {
 /** A runner that says nothing, runs nothing, or fails without naming a test is one failure. */
 function counted(code, path, read) {
   if (!readable(path)) return { passed: 0, failed: 1, note: `the runner left no report, exit code ${code}` };
-  const { passed, failed, skipped } = read(JSON.parse(readFileSync(path, 'utf8')));
+  const { passed, failed, skipped, reasons } = read(JSON.parse(readFileSync(path, 'utf8')));
   if (passed + failed === 0) return { passed, failed: 1, skipped, note: 'no test was run' };
   if (code !== 0 && failed === 0) return { passed, failed: 1, skipped, note: `exit code ${code}` };
-  return { passed, failed, skipped };
+  return { passed, failed, skipped, reasons };
 }
 
 function fromVitest(report) {

@@ -1,14 +1,16 @@
 import { fileURLToPath } from 'node:url';
 import { esbuildPlugin } from '@web/dev-server-esbuild';
 import { defaultReporter } from '@web/test-runner';
-import { chromeLauncher } from '@web/test-runner-chrome';
 import { build } from 'esbuild';
-import { browserCommands } from './browser-commands.mjs';
+import { browserCommands, launcherOf } from './browser-commands.mjs';
 import { CARRIERS } from './carriers.mjs';
-import { findBrowser } from './find-browser.mjs';
+import { findEngine } from './engines/find.mjs';
 import { jsonReport } from './runner-report.mjs';
 
 const path = (relative) => fileURLToPath(new URL(relative, import.meta.url));
+
+/** `ASTIG_ENGINES=firefox,webkit npx wtr …` for others than Chromium; `npm test` runs this once for each engine. */
+const engines = (process.env.ASTIG_ENGINES ?? 'chromium').split(',');
 
 /** Serves each file that carries a library as a bundle. */
 function carriers() {
@@ -41,21 +43,9 @@ export default {
     esbuildPlugin({ ts: true, json: true, target: 'es2022', tsconfig: path('../tsconfig.json') }),
     browserCommands(),
   ],
-  browsers: [
-    chromeLauncher({
-      launchOptions: {
-        executablePath: findBrowser({ install: true }),
-        args: [
-          '--no-sandbox',
-          '--disable-gpu',
-          '--disable-background-networking',
-          '--no-first-run',
-          '--disable-component-update',
-          '--disable-sync',
-        ],
-      },
-    }),
-  ],
+  browsers: engines.map((name) => launcherOf(name, findEngine(name, { install: true }))),
+  // One after the other: what they measure in time must not depend on the others.
+  concurrentBrowsers: 1,
   // One page at a time: focus and the pointer belong to the page in front.
   concurrency: 1,
   testFramework: { config: { timeout: 20_000, retries: 0 } },

@@ -12,6 +12,14 @@ export const printStyles = css`
       --_sun: #e6e6e6;
       font-size: var(--astig-print-text, 12pt);
       break-inside: auto;
+      /* Firefox neither asks a container on paper nor breaks one well; every sheet is wide enough for columns. */
+      container-type: normal;
+    }
+    .two {
+      grid-template-columns: repeat(2, minmax(0, 1fr));
+    }
+    .three {
+      grid-template-columns: repeat(3, minmax(0, 1fr));
     }
     :host > * {
       line-height: 1.25;
@@ -76,6 +84,7 @@ export const printStyles = css`
       inline-size: 100%;
     }
     .row {
+      display: grid;
       grid-template-columns: 4em minmax(0, 1fr);
       gap: 0.8em;
     }

@@ -1,5 +1,6 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { Point } from './geometry.js';
+import { screenMatrix } from './screen-matrix.js';
 
 /** What a drawing does with the pointer. Points are in user units of the drawing. */
 export interface DragTarget<Handle> {
@@ -42,8 +43,9 @@ export class DragController<Handle> implements ReactiveController {
 
   /** User units at a client position, and how many of them make one CSS px on the screen. */
   locate(event: { clientX: number; clientY: number }): { point: Point; perPixel: number } | null {
-    const matrix = this.target.surface()?.getScreenCTM();
-    if (!matrix) return null;
+    const surface = this.target.surface();
+    if (!surface) return null;
+    const matrix = screenMatrix(surface);
     const scale = Math.sqrt(Math.abs(matrix.a * matrix.d - matrix.b * matrix.c));
     if (!(scale > 0)) return null;
     const { x, y } = new DOMPoint(event.clientX, event.clientY).matrixTransform(matrix.inverse());

@@ -1,16 +1,9 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import type { AstigCase } from '../../components/case/case.js';
-import { cdp } from '../cdp.js';
+import { emulate, itInEveryScheme, itWith } from '../engine.js';
 import { CEDAR, drawn, press } from './support.js';
 
 const TAGS = ['astig-cornea', 'astig-vectors', 'astig-summary', 'astig-entry', 'astig-sweep', 'astig-options', 'astig-sight', 'astig-explain'] as const;
-
-/** Ways in which a page may be shown. */
-const SHOWN: Record<string, { name: string; value: string }[]> = {
-  light: [{ name: 'prefers-color-scheme', value: 'light' }],
-  dark: [{ name: 'prefers-color-scheme', value: 'dark' }],
-  'forced colours': [{ name: 'forced-colors', value: 'active' }],
-};
 
 async function whole(plan: object = {}): Promise<AstigCase> {
   const eye = await fixture<AstigCase>(html`<astig-case .plan=${{ ...CEDAR, lensCylinder: 1, lensMeridian: 10, ...plan }}>
@@ -22,19 +15,12 @@ async function whole(plan: object = {}): Promise<AstigCase> {
 }
 
 describe('accessibility', () => {
-  afterEach(async () => {
-    await cdp('Emulation.setEmulatedMedia', { features: [] });
-    document.documentElement.removeAttribute('style');
-  });
+  afterEach(() => emulate({}));
 
-  for (const [name, features] of Object.entries(SHOWN)) {
-    it(`has no fault that axe can find: ${name}`, async () => {
-      await cdp('Emulation.setEmulatedMedia', { features });
-      document.documentElement.setAttribute('style', 'color-scheme: light dark; background: Canvas');
-      const eye = await whole({ arcDepth: 640 });
-      await expect(eye).to.be.accessible();
-    });
-  }
+  itInEveryScheme('has no fault that axe can find', async () => {
+    const eye = await whole({ arcDepth: 640 });
+    await expect(eye).to.be.accessible();
+  });
 
   it('has no fault with refused settings and read-only', async () => {
     const eye = await whole();
@@ -74,8 +60,8 @@ describe('accessibility', () => {
     for (const hit of hits) expect(hit.getBoundingClientRect().width).to.be.at.least(44);
   });
 
-  it('shows handles and lines in forced colours with the colours of the system only', async () => {
-    await cdp('Emulation.setEmulatedMedia', { features: SHOWN['forced colours']! });
+  itWith('forced colours', 'shows handles and lines in forced colours with the colours of the system only', async () => {
+    await emulate({ 'forced-colors': 'active' });
     const eye = await whole();
     const root = eye.querySelector('astig-cornea')!.shadowRoot!;
     const probe = document.createElement('i');

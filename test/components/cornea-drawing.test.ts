@@ -1,5 +1,5 @@
 import { expect, fixture, html } from '@open-wc/testing';
-import { CEDAR, apart, centreOf, corneaFixture, dragMouse, drawn, onEye } from './support.js';
+import { CEDAR, apart, bringIntoView, centreOf, corneaFixture, dragMouse, drawn, onEye } from './support.js';
 
 const INCISION = '[part~="incision-handle"]';
 
@@ -47,6 +47,7 @@ describe('astig-cornea: drawing', () => {
       const { eye, cornea } = await corneaFixture();
       cornea.viewpoint = viewpoint;
       await drawn(cornea);
+      await bringIntoView(cornea.shadowRoot!.querySelector('svg')!);
       await dragMouse(centreOf(cornea, INCISION), onEye(cornea, shown, 6.75));
       expect(apart(eye.incisionSite!, 120), viewpoint).to.be.at.most(1);
     }

@@ -1,7 +1,8 @@
 import { expect, html } from '@open-wc/testing';
 import { resetMouse, sendKeys, sendMouse } from '@web/test-runner-commands';
 import { evaluatePlan } from '../../core/index.js';
-import { apart, centreOf, corneaFixture, dragMouse, dragTouch, drawn, drawnAt, listen, onEye } from './support.js';
+import { itWith } from '../engine.js';
+import { apart, bringIntoView, centreOf, corneaFixture, dragMouse, dragTouch, drawn, drawnAt, listen, onEye } from './support.js';
 
 const INCISION = '[part~="incision-handle"]';
 const ARC = '[part~="arc-handle"]';
@@ -147,7 +148,7 @@ describe('astig-cornea: pointer', () => {
     expect(log.changes).to.have.length(0);
   });
 
-  it('ignores the secondary button', async () => {
+  itWith('secondary button', 'ignores the secondary button', async () => {
     const { eye, cornea } = await corneaFixture();
     await sendMouse({ type: 'move', position: centreOf(cornea, INCISION) });
     await sendMouse({ type: 'down', button: 'right' });
@@ -172,7 +173,7 @@ describe('astig-cornea: pointer', () => {
 });
 
 describe('astig-cornea: touch', () => {
-  it('drags a handle by touch', async () => {
+  itWith('touch', 'drags a handle by touch', async () => {
     const { eye, cornea } = await corneaFixture();
     const log = listen(eye);
     await dragTouch(centreOf(cornea, INCISION), onEye(cornea, 240, 6.75));
@@ -180,23 +181,23 @@ describe('astig-cornea: touch', () => {
     expect(log.changes).to.have.length(1);
   });
 
-  it('undoes a touch that the system takes away', async () => {
+  itWith('touch', 'undoes a touch that the system takes away', async () => {
     const { eye, cornea } = await corneaFixture();
     const log = listen(eye);
-    await dragTouch(centreOf(cornea, INCISION), onEye(cornea, 240, 6.75), 'touchCancel');
+    await dragTouch(centreOf(cornea, INCISION), onEye(cornea, 240, 6.75), 'cancel');
     expect(log.inputs.length).to.be.above(0);
     expect(log.changes).to.have.length(0);
     expect(eye.incisionSite).to.equal(180);
   });
 
-  it('lets the page scroll over the drawing, but not over a handle', async () => {
+  itWith('touch', 'lets the page scroll over the drawing, but not over a handle', async () => {
     const { cornea } = await corneaFixture((inner) => html`${inner}<div class="tall"></div><style>.tall { block-size: 3000px; }</style>`);
     const [x, y] = onEye(cornea, 230, 3.2);
     const start = window.scrollY;
     await dragTouch([x, y], [x, y - 150]);
     await settled();
     expect(window.scrollY - start).to.be.above(50);
-    cornea.scrollIntoView({ block: 'center' });
+    await bringIntoView(cornea);
     await settled();
     const before = window.scrollY;
     const [hx, hy] = centreOf(cornea, INCISION);

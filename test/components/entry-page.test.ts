@@ -1,5 +1,5 @@
 import { expect, fixture, html } from '@open-wc/testing';
-import { emulateMedia } from '@web/test-runner-commands';
+import { emulate } from '../engine.js';
 import { DOGWOOD, Form } from './entry-support.js';
 import { listen, press } from './support.js';
 
@@ -154,7 +154,7 @@ describe('astig-entry: where it stands', () => {
 
   for (const colorScheme of ['light', 'dark'] as const) {
     it(`is accessible in the ${colorScheme} scheme, as it is, empty, offering, wrong and refused`, async () => {
-      await emulateMedia({ colorScheme });
+      await emulate({ 'prefers-color-scheme': colorScheme });
       const ground = document.documentElement.style;
       ground.colorScheme = 'light dark';
       ground.background = 'light-dark(#ffffff, #1d2024)';
@@ -170,7 +170,7 @@ describe('astig-entry: where it stands', () => {
       await expect((await Form.open()).entry).to.be.accessible();
       await expect((await fixture(html`<astig-case read-only .plan=${DOGWOOD}><astig-entry></astig-entry></astig-case>`)) as Element).to.be.accessible();
       ground.colorScheme = ground.background = '';
-      await emulateMedia({ colorScheme: 'light' });
+      await emulate({});
     });
   }
 });

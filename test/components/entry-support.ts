@@ -4,7 +4,7 @@ import '../../components/case/define.js';
 import '../../components/entry/define.js';
 import type { AstigCase } from '../../components/case/case.js';
 import type { AstigEntry } from '../../components/entry/entry.js';
-import { listen } from './support.js';
+import { bringIntoView, listen } from './support.js';
 import type { Log } from './support.js';
 
 /** A left eye with everything planned, none of it symmetrical: invented. */
@@ -148,7 +148,7 @@ export class Form {
   }
 
   private async click(element: Element): Promise<void> {
-    element.scrollIntoView({ block: 'center' });
+    await bringIntoView(element);
     const { x, y, width, height } = element.getBoundingClientRect();
     await sendMouse({ type: 'click', position: [Math.round(x + width / 2), Math.round(y + height / 2)] });
     await this.settled();

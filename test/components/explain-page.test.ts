@@ -1,6 +1,6 @@
 import { aTimeout, expect, fixture, html } from '@open-wc/testing';
 import type { AstigExplain } from '../../components/explain/explain.js';
-import { cdp } from '../cdp.js';
+import { emulate, itInEveryScheme, itWith, sheets } from '../engine.js';
 import { explained, explainedIn } from './explain-support.js';
 import { drawn, press } from './support.js';
 
@@ -10,39 +10,35 @@ const LANGUAGES = ['en', 'es', 'de', 'fr', 'ar', 'zh'];
 const FULL = { eye: 'left', steepMeridian: 40, incisionSite: 45, arcSite: 40, arcCount: 2, lensCylinder: 1, lensMeridian: 40 };
 
 /** Inches. */
-const PAPER = { A4: { paperWidth: 8.27, paperHeight: 11.69 }, Letter: { paperWidth: 8.5, paperHeight: 11 } };
+const PAPER = { A4: { width: 8.27, height: 11.69 }, Letter: { width: 8.5, height: 11 } };
 
-async function pages(paper: { paperWidth: number; paperHeight: number }): Promise<number> {
-  const margins = { marginTop: 0.4, marginBottom: 0.4, marginLeft: 0.4, marginRight: 0.4 };
-  const { data } = await cdp('Page.printToPDF', { ...paper, ...margins });
-  return atob(data).match(/\/Type\s*\/Page\b/g)!.length;
-}
+const pages = (paper: { width: number; height: number }): Promise<number> => sheets({ ...paper, margin: 0.4 });
 
 describe('astig-explain on paper', () => {
   before(() => document.body.setAttribute('style', 'margin: 0; font-family: sans-serif'));
   after(() => document.body.removeAttribute('style'));
 
   for (const lang of LANGUAGES) {
-    it(`takes two sheets in ${lang}, A4 and Letter`, async () => {
+    itWith('print', `takes two sheets in ${lang}, A4 and Letter`, async () => {
       await explainedIn(lang, FULL);
       expect(await pages(PAPER.A4)).to.equal(2);
       expect(await pages(PAPER.Letter)).to.equal(2);
     });
   }
 
-  it('takes two sheets without a case', async () => {
+  itWith('print', 'takes two sheets without a case', async () => {
     await fixture(html`<astig-explain></astig-explain>`);
     expect(await pages(PAPER.A4)).to.equal(2);
   });
 
-  it('has boxes to tick and room to write, and nothing that only a screen can do', async () => {
+  itWith('print', 'has boxes to tick and room to write, and nothing that only a screen can do', async () => {
     const { page } = await explained();
     const shown = (selector: string): number[] => [...page.shadowRoot!.querySelectorAll(selector)].map((element) => element.getClientRects().length);
     expect(shown('.own')).to.deep.equal([0]);
-    await cdp('Emulation.setEmulatedMedia', { media: 'print' });
+    await emulate({ media: 'print' });
     const own = page.shadowRoot!.querySelector('.own')!.getBoundingClientRect().height;
     const [boxes, asks] = [shown('input'), shown('.ask, .how')];
-    await cdp('Emulation.setEmulatedMedia', { media: '' });
+    await emulate({});
     expect(own).to.be.above(60);
     expect(boxes).to.deep.equal(Array(7).fill(1));
     expect(asks.every((count) => count === 0)).to.equal(true);
@@ -50,20 +46,12 @@ describe('astig-explain on paper', () => {
 });
 
 describe('astig-explain for everybody', () => {
-  afterEach(async () => {
-    await cdp('Emulation.setEmulatedMedia', { features: [] });
-    document.documentElement.removeAttribute('style');
-  });
+  afterEach(() => emulate({}));
 
-  const SHOWN = { light: ['prefers-color-scheme', 'light'], dark: ['prefers-color-scheme', 'dark'], forced: ['forced-colors', 'active'] } as const;
-  for (const [way, [name, value]] of Object.entries(SHOWN)) {
-    it(`has no fault that axe can find: ${way}`, async () => {
-      await cdp('Emulation.setEmulatedMedia', { features: [{ name, value }] });
-      document.documentElement.setAttribute('style', 'color-scheme: light dark; background: Canvas');
-      const { page } = await explained(FULL);
-      await expect(page).to.be.accessible();
-    });
-  }
+  itInEveryScheme('has no fault that axe can find', async () => {
+    const { page } = await explained(FULL);
+    await expect(page).to.be.accessible();
+  });
 
   it('has none in Arabic, without a case, and with a refused value', async () => {
     await expect((await explainedIn('ar')).page).to.be.accessible();
@@ -121,8 +109,8 @@ describe('astig-explain for everybody', () => {
     });
   }
 
-  it('shows its pictures in forced colours with the colours of the system only', async () => {
-    await cdp('Emulation.setEmulatedMedia', { features: [{ name: 'forced-colors', value: 'active' }] });
+  itWith('forced colours', 'shows its pictures in forced colours with the colours of the system only', async () => {
+    await emulate({ 'forced-colors': 'active' });
     const { page } = await explained(FULL);
     const probe = document.createElement('i');
     document.body.append(probe);

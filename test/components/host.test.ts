@@ -1,7 +1,7 @@
 import { expect, html } from '@open-wc/testing';
 import { resetMouse, sendMouse } from '@web/test-runner-commands';
 import type { TemplateResult } from 'lit';
-import { apart, centreOf, corneaFixture, dragMouse, drawn, listen, onEye } from './support.js';
+import { apart, bringIntoView, centreOf, corneaFixture, dragMouse, drawn, listen, onEye } from './support.js';
 
 const INCISION = '[part~="incision-handle"]';
 
@@ -43,7 +43,7 @@ describe('astig-cornea in a host page', () => {
     cornea.parentElement!.setAttribute('style', 'inline-size: 400px');
     document.body.prepend(outer);
     await drawn(cornea);
-    outer.scrollIntoView();
+    await bringIntoView(outer);
     const log = listen(document);
     await dragMouse(centreOf(cornea, INCISION), onEye(cornea, 140, 6.75));
     expect(apart(eye.incisionSite!, 140)).to.be.at.most(1);
@@ -96,7 +96,7 @@ describe('astig-cornea in a host page', () => {
     eye.parentElement!.append(cornea);
     cornea.setAttribute('style', 'inline-size: 400px');
     await drawn(cornea);
-    cornea.scrollIntoView({ block: 'center' });
+    await bringIntoView(cornea);
     const log = listen(eye);
     await dragMouse(centreOf(cornea, INCISION), onEye(cornea, 140, 6.75));
     expect(apart(eye.incisionSite!, 140)).to.be.at.most(1);
@@ -106,6 +106,7 @@ describe('astig-cornea in a host page', () => {
   it('keeps 44 px of reach at every scale', async () => {
     for (const scale of [0.5, 1, 2]) {
       const { eye, cornea } = await corneaFixture((inner) => html`<div class="host">${inner}</div><style>.host { transform: scale(${scale}); transform-origin: 0 0; inline-size: 400px; }</style>`);
+      await bringIntoView(cornea.shadowRoot!.querySelector(INCISION)!);
       const [x, y] = centreOf(cornea, INCISION);
       // 20 px beside the centre of the handle, away from the other handles.
       await dragMouse([x, y - 20], [x + 30, y - 60], { steps: 3 });

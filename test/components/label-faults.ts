@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { LIMITS } from '../../core/index.js';
 import type { EyePlan } from '../../core/index.js';
+import { inkBox } from './ink.js';
 
 /** How far two boxes may touch before it counts, CSS px: less than the finest stroke of a letter. */
 const TOUCH = 0.5;
@@ -26,7 +27,7 @@ export const anyPlan: fc.Arbitrary<EyePlan> = fc.record({
 /** What is wrong with the labels of a drawing: pairs that overlap, and labels that leave the drawing. */
 export function faults(drawing: SVGSVGElement): string[] {
   const edge = drawing.getBoundingClientRect();
-  const labels = [...drawing.querySelectorAll('text')].map((text) => ({ text: text.textContent, box: text.getBoundingClientRect() }));
+  const labels = [...drawing.querySelectorAll('text')].map((text) => ({ text: text.textContent, box: inkBox(text) }));
   const found: string[] = [];
   labels.forEach(({ text, box }, index) => {
     if (box.left < edge.left - TOUCH || box.right > edge.right + TOUCH || box.top < edge.top - TOUCH || box.bottom > edge.bottom + TOUCH) {

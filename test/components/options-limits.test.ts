@@ -1,6 +1,6 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import { sendKeys } from '@web/test-runner-commands';
-import { cdp } from '../cdp.js';
+import { itInEveryScheme } from '../engine.js';
 import { List, ROWAN, chances } from './options-support.js';
 import { CEDAR, drawn, press } from './support.js';
 
@@ -89,11 +89,6 @@ describe('astig-options: what may be offered', () => {
 });
 
 describe('astig-options: where it stands', () => {
-  afterEach(async () => {
-    await cdp('Emulation.setEmulatedMedia', { features: [] });
-    document.documentElement.removeAttribute('style');
-  });
-
   for (const width of [320, 600, 1200]) {
     it(`fits ${width} px at 16 and 32 px text, either way, with targets of 44 px`, async () => {
       const box = await fixture<HTMLElement>(html`<div><astig-case .plan=${CEDAR}><astig-options></astig-options></astig-case></div>`);
@@ -126,28 +121,20 @@ describe('astig-options: where it stands', () => {
     }
   });
 
-  for (const [name, features] of Object.entries({
-    light: [{ name: 'prefers-color-scheme', value: 'light' }],
-    dark: [{ name: 'prefers-color-scheme', value: 'dark' }],
-    'forced colours': [{ name: 'forced-colors', value: 'active' }],
-  })) {
-    it(`has no fault that axe can find: ${name}`, async () => {
-      await cdp('Emulation.setEmulatedMedia', { features });
-      document.documentElement.setAttribute('style', 'color-scheme: light dark; background: Canvas');
-      const list = await List.open({ ...CEDAR, risks: 'dry-eye' });
-      await list.click(list.button(1));
-      await expect(list.view).to.be.accessible();
-      await list.openForm();
-      await list.fill('widths', '9');
-      await list.click(list.find('td summary'));
-      await expect(list.view).to.be.accessible();
-      list.view.style.inlineSize = '320px';
-      list.eye.model.move({ steepK: 45 }, 'test', null);
-      await list.view.ready;
-      await expect(list.view).to.be.accessible();
-      list.view.readOnly = true;
-      await list.view.ready;
-      await expect(list.view).to.be.accessible();
-    });
-  }
+  itInEveryScheme('has no fault that axe can find', async () => {
+    const list = await List.open({ ...CEDAR, risks: 'dry-eye' });
+    await list.click(list.button(1));
+    await expect(list.view).to.be.accessible();
+    await list.openForm();
+    await list.fill('widths', '9');
+    await list.click(list.find('td summary'));
+    await expect(list.view).to.be.accessible();
+    list.view.style.inlineSize = '320px';
+    list.eye.model.move({ steepK: 45 }, 'test', null);
+    await list.view.ready;
+    await expect(list.view).to.be.accessible();
+    list.view.readOnly = true;
+    await list.view.ready;
+    await expect(list.view).to.be.accessible();
+  });
 });

@@ -7,7 +7,7 @@ import '../../components/case/define.js';
 import '../../components/options/define.js';
 import type { AstigCase } from '../../components/case/case.js';
 import type { AstigOptions } from '../../components/options/options.js';
-import { listen } from './support.js';
+import { bringIntoView, listen } from './support.js';
 import type { Log } from './support.js';
 
 /** A left eye of 2 D, steep near 90°, with everything measured and little planned: invented. */
@@ -92,7 +92,7 @@ export class List {
   }
 
   async click(element: Element): Promise<void> {
-    element.scrollIntoView({ block: 'center' });
+    await bringIntoView(element);
     const { x, y, width, height } = element.getBoundingClientRect();
     await sendMouse({ type: 'click', position: [Math.round(x + width / 2), Math.round(y + height / 2)] });
     await this.view.ready;

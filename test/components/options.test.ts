@@ -4,7 +4,7 @@ import { suggestPlans } from '../../core/index.js';
 import type { EyePlan, SuggestedPlan } from '../../core/index.js';
 import type { AstigOptions } from '../../components/options/options.js';
 import { List, ROWAN, chances } from './options-support.js';
-import { CEDAR, centreOf, dragMouse, drawn, listen, onEye, press } from './support.js';
+import { CEDAR, bringIntoView, centreOf, dragMouse, drawn, listen, onEye, press, until } from './support.js';
 
 describe('astig-options: the list', () => {
   it('is what the core suggests, best chance first, each plan in words and figures', async () => {
@@ -41,9 +41,7 @@ describe('astig-options: the list', () => {
     const list = await List.open();
     for (const [index, title] of ['remain', '100 eyes', 'Amount of surgery'].entries()) {
       await list.click(list.root.querySelectorAll('thead .sourced')[index]!);
-      await list.loaded('.source:popover-open h2');
-      await drawn(list.view);
-      expect(list.text('.source h2')).to.contain(title);
+      await until(() => list.text('.source:popover-open h2')?.includes(title), title);
       await press('Escape');
     }
   });
@@ -169,7 +167,7 @@ describe('astig-options: when it is calculated', () => {
     const list = await List.open(CEDAR, withCornea);
     const cornea = list.eye.querySelector('astig-cornea')!;
     await drawn(cornea);
-    cornea.scrollIntoView({ block: 'center' });
+    await bringIntoView(cornea);
     const before = list.column('.plan');
     const first = found(list);
     await dragMouse(centreOf(cornea, '[part~="incision-handle"]'), onEye(cornea, 100, 6.75), { hold: true });

@@ -1,7 +1,8 @@
 import { expect, html } from '@open-wc/testing';
 import { resetMouse, sendKeys, sendMouse } from '@web/test-runner-commands';
+import { itWith } from '../engine.js';
 import { MAPLE, Sight, difference } from './sight-support.js';
-import { dragMouse, dragTouch, listen, press } from './support.js';
+import { bringIntoView, dragMouse, dragTouch, listen, press } from './support.js';
 import type { ClientPoint } from './support.js';
 
 const DIVIDER = html`<astig-sight view="divider" scene="shelf"></astig-sight>`;
@@ -166,7 +167,7 @@ describe('astig-sight: divider', () => {
 
   it('follows the mouse from end to end', async () => {
     const sight = await Sight.open(DIVIDER);
-    sight.find('.before canvas').scrollIntoView({ block: 'center' });
+    await bringIntoView(sight.find('.before canvas'));
     for (const percent of [20, 80, 0, 100, 37]) {
       await dragMouse(knob(sight), along(sight, percent));
       await sight.view.updateComplete;
@@ -176,15 +177,15 @@ describe('astig-sight: divider', () => {
 
   it('jumps to a click on the picture', async () => {
     const sight = await Sight.open(DIVIDER);
-    sight.find('.before canvas').scrollIntoView({ block: 'center' });
+    await bringIntoView(sight.find('.before canvas'));
     await sendMouse({ type: 'click', position: along(sight, 70) });
     await sight.view.updateComplete;
     expect(Math.abs(sight.view.divider - 70)).to.be.at.most(1);
   });
 
-  it('follows a finger', async () => {
+  itWith('touch', 'follows a finger', async () => {
     const sight = await Sight.open(DIVIDER);
-    sight.find('.before canvas').scrollIntoView({ block: 'center' });
+    await bringIntoView(sight.find('.before canvas'));
     await dragTouch(knob(sight), along(sight, 82));
     expect(Math.abs(sight.view.divider - 82)).to.be.at.most(2);
   });
@@ -208,7 +209,7 @@ describe('astig-sight: divider', () => {
     const sight = await Sight.open(DIVIDER, MAPLE, 'ar');
     sight.eye.dir = 'rtl';
     await sight.set({ divider: 20 });
-    sight.find('.before canvas').scrollIntoView({ block: 'center' });
+    await bringIntoView(sight.find('.before canvas'));
     expect(getComputedStyle(sight.find('.after canvas')).clipPath).to.equal('inset(0px 20% 0px 0px)');
     expect(Math.abs(knob(sight)[0] - along(sight, 80)[0])).to.be.at.most(1);
     await dragMouse(knob(sight), along(sight, 40));

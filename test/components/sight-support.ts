@@ -6,6 +6,7 @@ import '../../components/case/define.js';
 import '../../components/sight/define.js';
 import type { AstigCase } from '../../components/case/case.js';
 import type { AstigSight } from '../../components/sight/sight.js';
+import { bringIntoView } from './place.js';
 
 /** An eye of 2 D with the rule and nothing planned: invented. */
 export const MAPLE = { eye: 'right', flatK: 42, steepK: 44, steepMeridian: 90, age: 70 } as const;
@@ -61,7 +62,7 @@ export class Sight {
   }
 
   async click(element: Element, share = 0.5): Promise<void> {
-    element.scrollIntoView({ block: 'center' });
+    await bringIntoView(element);
     const { x, y, width, height } = element.getBoundingClientRect();
     await sendMouse({ type: 'click', position: [Math.round(x + width * share), Math.round(y + height / 2)] });
     await this.view.ready;

@@ -15,7 +15,7 @@ import { cardWords } from '../../components/sight/scenes/card.words.js';
 import { contextOf } from '../../components/sight/scenes/scenes.js';
 import { typeSize } from '../../components/sight/scenes/paint.js';
 import { reading } from '../../components/sight/scenes/reading.js';
-import { cdp } from '../cdp.js';
+import { itInEveryScheme } from '../engine.js';
 import { MAPLE, Sight } from './sight-support.js';
 
 const ENGLISH: Record<string, string> = { ...sightWords.en, ...notesWords.en, ...ownWords.en, ...cardWords.en };
@@ -116,25 +116,13 @@ describe('astig-sight: acuity', () => {
 });
 
 describe('astig-sight: accessibility', () => {
-  afterEach(() => cdp('Emulation.setEmulatedMedia', { features: [] }));
-
-  const SHOWN: Record<string, { name: string; value: string }[]> = {
-    light: [{ name: 'prefers-color-scheme', value: 'light' }],
-    dark: [{ name: 'prefers-color-scheme', value: 'dark' }],
-    'forced colours': [{ name: 'forced-colors', value: 'active' }],
-  };
-  for (const [name, features] of Object.entries(SHOWN)) {
-    for (const view of ['pair', 'divider']) {
-      it(`has no fault that axe can find: ${name}, ${view}`, async () => {
-        await cdp('Emulation.setEmulatedMedia', { features });
-        document.documentElement.setAttribute('style', 'color-scheme: light dark; background: Canvas');
-        const sight = await Sight.open(html`<astig-sight view=${view} scene="street"></astig-sight>`);
-        await sight.click(sight.find('summary'));
-        await sight.fill('pupil', '77');
-        await expect(sight.eye).to.be.accessible();
-        document.documentElement.removeAttribute('style');
-      });
-    }
+  for (const view of ['pair', 'divider']) {
+    itInEveryScheme(`has no fault that axe can find, ${view}`, async () => {
+      const sight = await Sight.open(html`<astig-sight view=${view} scene="street"></astig-sight>`);
+      await sight.click(sight.find('summary'));
+      await sight.fill('pupil', '77');
+      await expect(sight.eye).to.be.accessible();
+    });
   }
 
   it('has none in Arabic, nor without a picture', async () => {

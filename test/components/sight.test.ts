@@ -6,7 +6,7 @@ import '../../components/cornea/define.js';
 import { blurMinutes, corneaBefore, focusError } from '../../components/sight/sight.optics.js';
 import { SCENES, SIDE, sceneDegrees } from '../../components/sight/sight.scenes.js';
 import { MAPLE, Sight, darkest, difference, mirrored, painted } from './sight-support.js';
-import { centreOf, onEye } from './support.js';
+import { bringIntoView, centreOf, onEye } from './support.js';
 
 /** Four thin lines far from each other: upright, flat, and both slanting ones, named as the onlooker sees them. */
 const LINES = { upright: [100, 100], flat: [400, 100], rising: [100, 400], falling: [400, 400] } as const;
@@ -165,7 +165,7 @@ describe('astig-sight: pictures', () => {
   it('follows a drag on the cornea beside it, and ends with the plan as it was let go', async () => {
     const sight = await Sight.open(html`<astig-cornea></astig-cornea><astig-sight scene="shelf"></astig-sight>`, { ...MAPLE, incisionSite: 180, incisionWidth: 3.2 });
     const cornea = sight.eye.querySelector('astig-cornea')!;
-    cornea.scrollIntoView({ block: 'center' });
+    await bringIntoView(cornea);
     const start = sight.pixels('after');
     await sendMouse({ type: 'move', position: centreOf(cornea, '[part~="incision-handle"]') });
     await sendMouse({ type: 'down' });

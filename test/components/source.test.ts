@@ -1,7 +1,7 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import { FIGURES, references } from '../../core/index.js';
 import type { AstigCase } from '../../components/case/case.js';
-import { CEDAR, drawn, listen, press } from './support.js';
+import { CEDAR, drawn, listen, press, until } from './support.js';
 
 async function page(): Promise<{ eye: AstigCase; root: (tag: string) => ShadowRoot }> {
   const eye = await fixture<AstigCase>(html`<astig-case .plan=${{ ...CEDAR, backSurface: 'typical' }}><astig-cornea></astig-cornea><astig-vectors></astig-vectors><astig-summary></astig-summary></astig-case>`);
@@ -12,8 +12,7 @@ async function page(): Promise<{ eye: AstigCase; root: (tag: string) => ShadowRo
 
 async function opened(root: ShadowRoot): Promise<HTMLElement> {
   const popover = (): HTMLElement | null => root.querySelector<HTMLElement>('.source:popover-open');
-  for (let wait = 0; wait < 50 && !popover(); wait += 1) await new Promise((resolve) => setTimeout(resolve, 20));
-  expect(popover() !== null, 'it opens').to.equal(true);
+  await until(() => popover() !== null, 'the source');
   return popover()!;
 }
 

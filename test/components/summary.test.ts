@@ -1,7 +1,7 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import type { AstigCase } from '../../components/case/case.js';
 import type { AstigSummary } from '../../components/summary/summary.js';
-import { CEDAR, centreOf, dragMouse, drawn, onEye, press } from './support.js';
+import { CEDAR, bringIntoView, centreOf, dragMouse, drawn, onEye, press } from './support.js';
 import { sendMouse } from '@web/test-runner-commands';
 
 async function summary(plan: object = {}): Promise<{ eye: AstigCase; view: AstigSummary; text: (part: string) => string; spoken: () => string }> {
@@ -44,7 +44,7 @@ describe('astig-summary', () => {
     const { eye, view, spoken } = await summary();
     const cornea = eye.querySelector('astig-cornea')!;
     expect(spoken()).to.equal('');
-    cornea.scrollIntoView({ block: 'center' });
+    await bringIntoView(cornea);
     await dragMouse(centreOf(cornea, '[part~="incision-handle"]'), onEye(cornea, 90, 6.75), { hold: true });
     await drawn(view);
     expect(spoken()).to.equal('');

@@ -5,7 +5,12 @@ import '../../components/define.js';
 import type { AstigCase } from '../../components/case/case.js';
 import type { AstigCornea } from '../../components/cornea/cornea.js';
 import type { AstigChangeEvent, AstigInputEvent } from '../../components/internal/events.js';
-import { cdp } from '../cdp.js';
+import { touch } from '../engine.js';
+import { bringIntoView, middleOf, onScreen } from './place.js';
+import type { ClientPoint } from './place.js';
+
+export { bringIntoView, onScreen };
+export type { ClientPoint };
 
 /** An eye of about 1 D against the rule with an entry and an arc: invented. */
 export const CEDAR = {
@@ -43,7 +48,8 @@ export async function corneaFixture(wrap: (inner: TemplateResult) => TemplateRes
   const eye = root.querySelector('astig-case')!;
   const cornea = root.querySelector('astig-cornea')!;
   await drawn(cornea);
-  cornea.scrollIntoView({ block: 'center' });
+  // The drawing, not the key below it.
+  await bringIntoView(cornea.shadowRoot!.querySelector('svg')!);
   return { eye, cornea };
 }
 
@@ -55,14 +61,18 @@ export async function drawn(...elements: { updateComplete: Promise<boolean> }[])
   }
 }
 
-export type ClientPoint = [x: number, y: number];
+/** Waits until something is so, at most five seconds. */
+export async function until(condition: () => unknown, what: string): Promise<void> {
+  for (const start = performance.now(); !condition(); await new Promise(requestAnimationFrame)) {
+    if (performance.now() > start + 5000) throw new Error(`${what} has not come.`);
+  }
+}
 
 /** Client position of the centre of a part, whole pixels as the mouse has them. */
 export function centreOf(host: Element, selector: string, index = 0): ClientPoint {
   const element = host.shadowRoot!.querySelectorAll(selector)[index];
   if (!element) throw new Error(`no ${selector} number ${index}`);
-  const box = element.getBoundingClientRect();
-  return [Math.round(box.x + box.width / 2), Math.round(box.y + box.height / 2)];
+  return middleOf(element);
 }
 
 /** Client position on the eye: degrees on the dial as drawn facing the patient, radius in mm. */
@@ -71,8 +81,7 @@ export function onEye(cornea: Element, degrees: number, millimetres: number): Cl
   const limbus = svg.querySelector<SVGCircleElement>('[part~="limbus"]')!;
   const radius = (limbus.r.baseVal.value / 5.85) * millimetres;
   const angle = (degrees * Math.PI) / 180;
-  const point = new DOMPoint(radius * Math.cos(angle), -radius * Math.sin(angle)).matrixTransform(svg.getScreenCTM()!);
-  return [Math.round(point.x), Math.round(point.y)];
+  return onScreen(svg, radius * Math.cos(angle), -radius * Math.sin(angle));
 }
 
 /** Drags with the real mouse, in `steps` moves, and lets go unless told to hold. */
@@ -87,14 +96,15 @@ export async function dragMouse(from: ClientPoint, to: ClientPoint, { steps = 4,
 }
 
 /** Drags with a real touch. */
-export async function dragTouch(from: ClientPoint, to: ClientPoint, end: 'touchEnd' | 'touchCancel' = 'touchEnd'): Promise<void> {
-  const at = ([x, y]: ClientPoint): { x: number; y: number }[] => [{ x, y }];
-  await cdp('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: at(from) });
+export async function dragTouch(from: ClientPoint, to: ClientPoint, end: 'end' | 'cancel' = 'end'): Promise<void> {
+  await touch('start', from);
   for (let step = 1; step <= 4; step += 1) {
     const share = step / 4;
-    await cdp('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: at([from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share]) });
+    await touch('move', [from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share]);
+    // A browser may join movements within a frame into one.
+    await new Promise(requestAnimationFrame);
   }
-  await cdp('Input.dispatchTouchEvent', { type: end, touchPoints: [] });
+  await touch(end);
   // The command returns before the page has heard of it.
   for (let frame = 0; frame < 3; frame += 1) await new Promise(requestAnimationFrame);
 }

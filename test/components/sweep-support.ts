@@ -4,7 +4,7 @@ import '../../components/sweep/define.js';
 import type { AstigCase } from '../../components/case/case.js';
 import type { AstigSweep } from '../../components/sweep/sweep.js';
 import type { EyePlan } from '../../core/index.js';
-import { CEDAR, drawn } from './support.js';
+import { CEDAR, bringIntoView, drawn, onScreen } from './support.js';
 import type { ClientPoint } from './support.js';
 
 export interface Fixture {
@@ -25,7 +25,7 @@ export async function sweepFixture({ plan = {}, width = 420, wrap = (inner) => i
   const page = await fixture<HTMLElement>(html`<div><style>.plate-for-test { inline-size: ${width}px; }</style>${wrap(inner)}</div>`);
   const view = page.querySelector('astig-sweep')!;
   await drawn(view);
-  view.scrollIntoView({ block: 'center' });
+  await bringIntoView(view);
   return { eye: page.querySelector('astig-case')!, view, root: view.shadowRoot! };
 }
 
@@ -38,9 +38,7 @@ function axes(root: ShadowRoot): { left: number; right: number; zero: number; ha
 /** Client position of a site and so many dioptres, whole pixels as the mouse has them. */
 export function inPlot({ root }: Pick<Fixture, 'root'>, site: number, dioptres: number): ClientPoint {
   const { left, right, zero, half } = axes(root);
-  const place = new DOMPoint(left + ((right - left) * site) / 360, zero + 2 * dioptres * (half - zero));
-  const { x, y } = place.matrixTransform(root.querySelector('svg')!.getScreenCTM()!);
-  return [Math.round(x), Math.round(y)];
+  return onScreen(root.querySelector('svg')!, left + ((right - left) * site) / 360, zero + 2 * dioptres * (half - zero));
 }
 
 /** What a point of the drawing, in user units, stands for. */

@@ -1,6 +1,7 @@
 import { expect, html } from '@open-wc/testing';
 import { resetMouse, sendKeys, sendMouse } from '@web/test-runner-commands';
 import { evaluatePlan } from '../../core/index.js';
+import { itWith } from '../engine.js';
 import { apart, centreOf, dragMouse, dragTouch, drawn, listen, press } from './support.js';
 import { inPlot, marker, sweepFixture } from './sweep-support.js';
 
@@ -33,7 +34,7 @@ describe('astig-sweep: pointer', () => {
     expect(still()).to.equal(before);
   });
 
-  it('drags by touch', async () => {
+  itWith('touch', 'drags by touch', async () => {
     const { eye, view, root } = await sweepFixture();
     const log = listen(eye);
     await dragTouch(centreOf(view, KNOB), inPlot({ root }, 270, 0.5));
@@ -41,7 +42,7 @@ describe('astig-sweep: pointer', () => {
     expect(apart(eye.incisionSite!, 270)).to.be.at.most(1.2);
   });
 
-  it('takes a click that follows a touch drag', async () => {
+  itWith('touch', 'takes a click that follows a touch drag', async () => {
     const { eye, view, root } = await sweepFixture();
     await dragTouch(centreOf(view, KNOB), inPlot({ root }, 270, 0.5));
     await drawn(view);
@@ -49,10 +50,10 @@ describe('astig-sweep: pointer', () => {
     expect(apart(eye.incisionSite!, 45)).to.be.at.most(1);
   });
 
-  it('undoes a touch that the system takes away', async () => {
+  itWith('touch', 'undoes a touch that the system takes away', async () => {
     const { eye, view, root } = await sweepFixture();
     const log = listen(eye);
-    await dragTouch(centreOf(view, KNOB), inPlot({ root }, 270, 0.5), 'touchCancel');
+    await dragTouch(centreOf(view, KNOB), inPlot({ root }, 270, 0.5), 'cancel');
     expect([log.inputs.length, log.changes.length]).to.deep.equal([4, 0]);
     expect(eye.incisionSite).to.equal(180);
   });
@@ -97,13 +98,19 @@ describe('astig-sweep: pointer', () => {
     expect(sites.some((site) => site % 1 !== 0), String(sites)).to.equal(true);
   });
 
-  it('takes a click in the plot, none on the marker itself, none outside and none of the secondary button', async () => {
+  itWith('secondary button', 'takes no click of the secondary button', async () => {
+    const { eye, root } = await sweepFixture();
+    const log = listen(eye);
+    await sendMouse({ type: 'click', position: inPlot({ root }, 300, 1), button: 'right' });
+    expect([log.inputs.length, log.changes.length]).to.deep.equal([0, 0]);
+  });
+
+  it('takes a click in the plot, none on the marker itself and none outside', async () => {
     const { eye, view, root } = await sweepFixture();
     const log = listen(eye);
     const [x, y] = inPlot({ root }, 300, 0);
     await sendMouse({ type: 'click', position: centreOf(view, KNOB) });
     await sendMouse({ type: 'click', position: [x, y + 40] });
-    await sendMouse({ type: 'click', position: inPlot({ root }, 300, 1), button: 'right' });
     expect([log.inputs.length, log.changes.length]).to.deep.equal([0, 0]);
     await sendMouse({ type: 'click', position: inPlot({ root }, 300, 1) });
     expect([log.inputs.length, log.changes.length]).to.deep.equal([1, 1]);

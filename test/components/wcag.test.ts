@@ -2,6 +2,7 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import type { AstigCase } from '../../components/case/case.js';
 import { cdp } from '../cdp.js';
+import { itWith } from '../engine.js';
 import { CEDAR, drawn, press } from './support.js';
 
 const TAGS = ['astig-cornea', 'astig-vectors', 'astig-summary', 'astig-entry', 'astig-sweep', 'astig-options', 'astig-sight', 'astig-explain'] as const;
@@ -75,8 +76,6 @@ describe('2.5.8 target size', () => {
 });
 
 describe('1.4.11 contrast of what is drawn', () => {
-  afterEach(() => cdp('Emulation.setEmulatedMedia', { features: [] }));
-
   /** Lines without which the picture cannot be read, and the ground on which each lies. */
   const LINES: [tag: string, selector: string, ground: string][] = [
     ['astig-cornea', '[part=incision] .entry', '[part=limbus]'],
@@ -158,7 +157,7 @@ describe('4.1.2 name, role, value', () => {
     value?: { value: unknown };
   }
 
-  it('has the sliders, the figures and the live region in the tree of the browser', async () => {
+  itWith('tree', 'has the sliders, the figures and the live region in the tree of the browser', async () => {
     const { views } = await page('', ['astig-cornea', 'astig-summary']);
     const { nodes } = (await cdp('Accessibility.getFullAXTree')) as unknown as { nodes: Node[] };
     const known = nodes.filter(({ ignored }) => !ignored);
