@@ -113,9 +113,11 @@ export function more(name: 'moreIncision' | 'moreArcs', ids: readonly NumberFiel
     const { planField } = NUMBER_FIELDS[id];
     return plan[planField] !== DEFAULTS[planField];
   });
+  // Not only when the browser says that it has opened: WebKit says so many frames later, and what is typed meanwhile may be usual again.
+  if (unusual && !open.has(name)) open.set(name, true);
   return html`<details
     class="more"
-    ?open=${open.get(name) ?? unusual}
+    ?open=${open.get(name) ?? false}
     @toggle=${(event: Event) => open.set(name, (event.target as HTMLDetailsElement).open)}
   >
     <summary part="more">${say(name)}${unusual ? html` <em>${say('unusual')}</em>` : nothing}</summary>
