@@ -1,7 +1,8 @@
 import type { CompletePlan } from '../../core/numbers.js';
 import type { Point } from '../internal/geometry.js';
 import { RADII } from './cornea.layout.js';
-import type { Frame, Handle, HandleName } from './cornea.parts.js';
+import type { Frame } from '../internal/eye-shapes.js';
+import type { Handle, HandleName } from './cornea.handles.js';
 import { direction } from '../internal/geometry.js';
 import { turn as turned } from '../../core/numbers.js';
 

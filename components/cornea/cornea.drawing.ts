@@ -3,7 +3,6 @@ import { guard } from 'lit/directives/guard.js';
 import type { SVGTemplateResult } from 'lit';
 import { meridianSpread, turn } from '../../core/numbers.js';
 import type { CompletePlan, PlanOutcome } from '../../core/numbers.js';
-import { REACH } from '../internal/drag-controller.js';
 import { px } from '../internal/geometry.js';
 import { TITLE } from '../internal/layout.js';
 import { RADII } from './cornea.layout.js';
@@ -11,7 +10,6 @@ import type { CorneaLayout } from './cornea.layout.js';
 import { labelText as text } from '../internal/label-text.js';
 import { line } from '../internal/line.js';
 import { LEAST_DRAWN, REMAINING_REACH, arcShapes, bowTie, incisionShape, meridianLine, sectorPair } from './cornea.parts.js';
-import type { Handle } from './cornea.parts.js';
 
 /** Share of eyes in the sector of the remaining steep meridian. */
 const HALF = 0.5;
@@ -77,21 +75,4 @@ function remaining({ after }: PlanOutcome, layout: CorneaLayout): SVGTemplateRes
   if (after.magnitude < LEAST_DRAWN) return svg`<circle class="remaining-petals" r="3"></circle>`;
   return svg`${line(meridianLine(after.meridian, layout, REMAINING_REACH), '', 'steep-after')}
     <path class="remaining-petals" d=${bowTie(after, layout)}></path>`;
-}
-
-/** Scale of the drawing, px for one mm, below which the knobs shrink with it. */
-const FULL_KNOB = 14;
-
-/** A knob with two chevrons along the way it can go, on a hit area of 44 px. */
-export function drawHandle({ name, x, y, facing }: Handle, scale: number, focused: boolean): SVGTemplateResult {
-  const small = name === 'arc-end';
-  const size = Math.min(1, scale / FULL_KNOB);
-  return svg`<g transform="translate(${px(x)} ${px(y)}) rotate(${px(-facing)})">
-    <circle class="hit" r=${REACH}></circle>
-    <g transform="scale(${px(size)})">
-    ${focused ? svg`<circle class="focus" r="15"></circle>` : nothing}
-    ${small ? svg`<rect class="knob" x="-6" y="-6" width="12" height="12" rx="2"></rect>` : svg`<circle class="knob" r="10"></circle>`}
-    <path class="grip" d=${small ? 'M-2.5 -1.5 0 -4 2.5 -1.5 M-2.5 1.5 0 4 2.5 1.5' : 'M-3.5 -2.5 0 -6 3.5 -2.5 M-3.5 2.5 0 6 3.5 2.5'}></path>
-    </g>
-  </g>`;
 }

@@ -1,7 +1,7 @@
 import { LIMITS, meridian, site, turn } from '../../core/numbers.js';
 import type { CompletePlan, EyePlan } from '../../core/numbers.js';
 import type { Steppable } from '../internal/key-step.js';
-import type { Handle, HandleName } from './cornea.parts.js';
+import type { Handle, HandleName } from './cornea.handles.js';
 
 /** Within this many degrees of the steep meridian a handle snaps to it. */
 export const SNAP = 3;

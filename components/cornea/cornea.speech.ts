@@ -4,22 +4,8 @@ import { angleNumber, decimal, millimetreNumber, printedMeridian, spokenSite } f
 import type { Language } from '../internal/language/language.js';
 import { sharedWords } from '../internal/words.js';
 import { LEAST_DRAWN } from './cornea.parts.js';
-import type { HandleName } from './cornea.parts.js';
 import { corneaWords } from './cornea.words.js';
 import type { Viewpoint } from './viewpoint.js';
-
-/** Names of the controls behind the handles, and what these say of their value. */
-const CONTROL = { incision: 'incisionControl', arc: 'arcControl', 'arc-end': 'arcEndControl', lens: 'lensControl' } as const;
-const SPOKEN = { incision: 'incisionAt', arc: 'arcAt', 'arc-end': 'arcLong', lens: 'lensOn' } as const;
-
-export function controlName(name: HandleName, language: Language): string {
-  return language.say(corneaWords)(CONTROL[name]);
-}
-
-/** What a control says of its value. */
-export function spokenHandle(name: HandleName, plan: CompletePlan, language: Language): string {
-  return language.say(corneaWords)(SPOKEN[name], planned(plan, language));
-}
 
 /** Name of the drawing: which eye, and from where it is seen. */
 export function nameOf({ eye }: CompletePlan, viewpoint: Viewpoint, language: Language): string {
@@ -46,7 +32,7 @@ export function describe(plan: CompletePlan, { before, after }: PlanOutcome, vie
 }
 
 /** Values of the texts on what is planned. */
-function planned({ eye, incisionSite, incisionWidth, arcSite, arcLength, lensCylinder, lensMeridian }: CompletePlan, language: Language): Record<string, string> {
+export function planned({ eye, incisionSite, incisionWidth, arcSite, arcLength, lensCylinder, lensMeridian }: CompletePlan, language: Language): Record<string, string> {
   const { numbers } = language;
   return {
     width: millimetreNumber(incisionWidth, numbers),

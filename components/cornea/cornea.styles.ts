@@ -81,20 +81,12 @@ export const corneaStyles = css`
     stroke-width: 2.5;
     stroke-dasharray: 12 3 2 3;
   }
-  [part='arc-handle'],
-  [part='arc-end-handle'] {
-    --_role: var(--_arcs);
-  }
-  [part='lens-handle'] {
-    --_role: var(--_lens);
-  }
   @media (forced-colors: active) {
     .iris {
       display: none;
     }
   }
   @media print {
-    .handle,
     .hint {
       display: none;
     }

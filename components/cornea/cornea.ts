@@ -1,15 +1,9 @@
-import { html, nothing, svg } from 'lit';
-import type { PropertyValues, SVGTemplateResult, TemplateResult } from 'lit';
-import type { EyePlan } from '../../core/numbers.js';
-import type { CaseModel } from '../internal/case-model.js';
+import { html, nothing } from 'lit';
+import type { PropertyValues, TemplateResult } from 'lit';
 import { drawingStyles } from '../internal/drawing-styles.js';
-import { DragController, REACH } from '../internal/drag-controller.js';
-import { direction } from '../internal/geometry.js';
-import type { Point } from '../internal/geometry.js';
-import type { Steppable } from '../internal/key-step.js';
+import { Later } from '../internal/later.js';
+import { isPlanned } from '../internal/planned.js';
 import { property } from '../internal/property.js';
-import { SliderControls } from '../internal/slider-controls.js';
-import { handleStyles } from '../internal/handle-styles.js';
 import { PictureController } from '../internal/picture/picture-controller.js';
 import type { PictureSize } from '../internal/picture/raster.js';
 import { SizeController } from '../internal/size-controller.js';
@@ -19,31 +13,16 @@ import { tokens } from '../internal/tokens.js';
 import { placeWords } from '../internal/place.words.js';
 import { AstigView } from '../internal/view.js';
 import { sharedWords } from '../internal/words.js';
-import { SLOW, dragPatch, patchOf, steppable } from './cornea.edits.js';
+import type { Cornea } from './cornea.hands.js';
 import { corneaKey } from './cornea.key.js';
 import { layoutCornea } from './cornea.layout.js';
 import type { CorneaLayout } from './cornea.layout.js';
-import { handlesOf, nearestHandle } from './cornea.parts.js';
-import type { Handle, HandleName } from './cornea.parts.js';
-import { drawCornea, drawHandle } from './cornea.drawing.js';
-import { clickedHandle } from './cornea.click.js';
+import { drawCornea } from './cornea.drawing.js';
 import { corneaStyles } from './cornea.styles.js';
-import { controlName, describe, nameOf, spokenHandle } from './cornea.speech.js';
+import { describe, nameOf } from './cornea.speech.js';
 import { corneaWords } from './cornea.words.js';
 import { VIEWPOINTS, viewpointTurn } from './viewpoint.js';
 import type { Viewpoint } from './viewpoint.js';
-
-const TAG = 'astig-cornea';
-
-/** In the order of the operation, whatever lies in front in the drawing. */
-const TAB_ORDER: readonly HandleName[] = ['incision', 'arc', 'arc-end', 'lens'];
-
-/** What is being dragged: how far the pointer took hold from the handle's own direction, and where it last was, when. */
-interface Grip {
-  offset: number;
-  direction: number;
-  time: number;
-}
 
 /**
  * The eye from the front: limbus, degree ring, clock hours, steep and flat meridian before, incision, relaxing arcs, lens
@@ -70,7 +49,7 @@ interface Grip {
  * @fires {AstigChangeEvent} astig-change - once when the user lets it go
  */
 export class AstigCornea extends AstigView {
-  static override styles = [tokens, drawingStyles, sourceStyles, handleStyles, corneaStyles];
+  static override styles = [tokens, drawingStyles, sourceStyles, corneaStyles];
 
   /** From where the eye is seen: `facing`, `above` (surgeon at the head) or `temporal` (surgeon at the side). */
   @property() viewpoint: Viewpoint = 'facing';
@@ -83,11 +62,8 @@ export class AstigCornea extends AstigView {
 
   readonly #size = new SizeController(this);
   readonly #picture = new PictureController(this, this.language);
-  readonly #drag = new DragController<Handle>(this, this);
-  readonly #sliders = new SliderControls<HandleName>(this, this);
   readonly #source = new SourceController(this, this.language);
-  #grip: Grip | null = null;
-  #dragged = false;
+  readonly #hands = new Later(this, async () => new (await import('./cornea.hands.js')).CorneaHands(this, this.#worked()));
   #known: { key: string; layout: CorneaLayout } | null = null;
 
   /**
@@ -106,97 +82,9 @@ export class AstigCornea extends AstigView {
     return this.#picture.png(size);
   }
 
-  // What the pointer and the sliders ask of a drawing (`DragTarget`, `SliderOwner`) is no business of a page's: the published
-  // types leave it out, and so cannot say `implements`.
-
-  /** @internal */
-  surface(): SVGSVGElement | null {
-    return this.shadowRoot?.querySelector<SVGSVGElement>('.plate > svg') ?? null;
-  }
-
-  /** @internal */
-  pick(point: Point, reach: number): Handle | null {
-    // After a touch drag no click follows that would reset this.
-    this.#dragged = false;
-    return this.editable ? nearestHandle(this.#handles(), point, reach) : null;
-  }
-
-  /** @internal */
-  start(handle: Handle, point: Point): void {
-    const at = direction(point);
-    this.#grip = { offset: at - handle.facing, direction: at, time: performance.now() };
-    this.#dragged = false;
-    this.#sliders.focusQuietly(handle.name);
-    this.requestUpdate();
-  }
-
-  /** @internal */
-  move(handle: Handle, point: Point, event: PointerEvent): void {
-    const { model } = this;
-    const grip = this.#grip;
-    if (!model || !grip) return;
-    const at = direction(point);
-    const time = performance.now();
-    const moved = Math.abs(((at - grip.direction + 540) % 360) - 180);
-    const slow = moved / Math.max(1, time - grip.time) < SLOW;
-    this.#grip = { ...grip, direction: at, time };
-    this.#dragged = true;
-    const degrees = at - grip.offset - this.#turn;
-    model.move(dragPatch(handle, degrees, model.plan, { fine: event.altKey, snap: !event.altKey && !slow }), this.sliderSource(handle.name), this);
-  }
-
-  /** @internal */
-  end(handle: Handle): void {
-    this.#grip = null;
-    this.model?.commit(this.sliderSource(handle.name), this);
-    this.requestUpdate();
-  }
-
-  /** @internal */
-  cancel(): void {
-    this.#grip = null;
-    this.model?.cancel();
-    this.requestUpdate();
-  }
-
-  /** @internal */
-  sliderModel(): CaseModel | null {
-    return this.model;
-  }
-
-  /** @internal */
-  sliderRange(name: HandleName): Steppable {
-    return steppable(name, this.model!.plan);
-  }
-
-  /** @internal */
-  sliderLabel(name: HandleName): string {
-    return controlName(name, this.language);
-  }
-
-  /** @internal */
-  sliderText(name: HandleName): string {
-    return spokenHandle(name, this.model!.plan, this.language);
-  }
-
-  /** @internal */
-  sliderPatch(name: HandleName, value: number): EyePlan {
-    return patchOf(name, value);
-  }
-
-  /** @internal */
-  sliderSource(name: HandleName): string {
-    return `${TAG} ${name}-handle`;
-  }
-
-  /** @internal */
-  sliderHeld(): boolean {
-    return this.#drag.handle !== null;
-  }
-
   protected override willUpdate(changed: PropertyValues<this>): void {
     super.willUpdate(changed);
-    this.#sliders.keepFocus(this.#movable(), this.surface()?.closest('figure') ?? null);
+    this.#hands.part?.keepFocus();
   }
 
   protected override render(): TemplateResult {
@@ -207,7 +95,7 @@ export class AstigCornea extends AstigView {
     const { plan, outcome } = model;
     const layout = this.#layout();
     const viewpoint = this.#knownViewpoint;
-    const handles = this.editable ? this.#handles() : [];
+    const hands = this.editable ? this.#hands.need() : null;
     const { half, halfHeight } = layout;
     return html`<figure class="plate" tabindex="-1" aria-label=${nameOf(plan, viewpoint, language)}>
       <span class="probe"></span>
@@ -216,14 +104,14 @@ export class AstigCornea extends AstigView {
         aria-label=${describe(plan, outcome, viewpoint, language)}
         font-size=${layout.size}
         viewBox="${-half} ${-halfHeight} ${2 * half} ${2 * halfHeight}"
-        @pointerdown=${this.#drag.onPointerDown}
-        @click=${this.#onClick}
+        @pointerdown=${hands?.onPointerDown}
+        @click=${hands?.onClick}
       >
-        ${drawCornea(plan, outcome, layout, this.hideSpread)} ${handles.map((handle) => this.#handle(handle))}
+        ${drawCornea(plan, outcome, layout, this.hideSpread)} ${hands?.handles()}
       </svg>
-      ${this.#sliders.render(this.#movable())}
+      ${hands?.sliders()}
       ${corneaKey(plan, outcome, language)}
-      <figcaption class="quiet">${say(`${viewpoint}Caption`)} <span class="hint">${handles.length > 0 ? say('hint') : nothing}</span>
+      <figcaption class="quiet">${say(`${viewpoint}Caption`)} <span class="hint">${this.editable && isPlanned(plan) ? say('hint') : nothing}</span>
         ${this.hideSpread ? nothing : html`${say('spreadHint')} ${this.#source.button({ figure: 'spread' }, shared('source'), shared('sourceOfSpread'))}`}
       </figcaption>
       ${this.#picture.render(this.pictures)}
@@ -231,34 +119,15 @@ export class AstigCornea extends AstigView {
     ${this.#source.render()}`;
   }
 
-  #handle(handle: Handle): SVGTemplateResult {
-    const held = this.#drag.handle;
-    const isHeld = held?.name === handle.name && held.side === handle.side;
-    return svg`<g class=${isHeld ? 'handle held' : 'handle'} part="${handle.name}-handle">${drawHandle(handle, this.#layout().scale, this.#sliders.focused === handle.name)}</g>`;
-  }
-
-  /** A click on the ring, on the circle of the arcs or on the axis does what dragging does (WCAG 2.5.7). */
-  #onClick(event: MouseEvent): void {
-    const { model } = this;
-    const located = this.editable && !this.#dragged && model ? this.#drag.locate(event) : null;
-    this.#dragged = false;
-    if (!located || !model) return;
-    if (nearestHandle(this.#handles(), located.point, REACH * located.perPixel)) return;
-    const handle = clickedHandle(located.point, model.plan, this.#layout(), this.#sliders.active());
-    if (!handle) return;
-    const degrees = direction(located.point) - this.#turn;
-    this.#sliders.focusQuietly(handle.name);
-    model.choose(dragPatch(handle, degrees, model.plan, { fine: event.altKey, snap: !event.altKey }), this.sliderSource(handle.name), this);
-  }
-
-  /** Names of what can be moved now, in the order of the keyboard. */
-  #movable(): HandleName[] {
-    const handles = this.editable ? this.#handles() : [];
-    return TAB_ORDER.filter((name) => handles.some((handle) => handle.name === name));
-  }
-
-  #handles(): Handle[] {
-    return handlesOf(this.model!.plan, this.#layout());
+  /** What the hands see of the drawing: what it is when they look, not what it was when they came. */
+  #worked(): Cornea {
+    return {
+      language: this.language,
+      model: () => this.model,
+      editable: () => this.editable,
+      surface: () => this.renderRoot.querySelector<SVGSVGElement>('.plate > svg'),
+      layout: () => this.#layout(),
+    };
   }
 
   get #knownViewpoint(): Viewpoint {

@@ -41,4 +41,9 @@ export const handleStyles = css`
     stroke: var(--_focus);
     stroke-width: 3;
   }
+  @media print {
+    .handle {
+      display: none;
+    }
+  }
 `;

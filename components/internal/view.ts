@@ -57,9 +57,29 @@ export abstract class AstigView extends LitElement {
   /** Whether this frame has been drawn already while something is moved. */
   #drawn = false;
 
+  /** What is being loaded for this view. */
+  #coming: Promise<unknown> | null = null;
+
   constructor() {
     super();
     this.addEventListener('keydown', keepOwnKeys);
+  }
+
+  /** @internal */
+  await(coming: Promise<unknown>): void {
+    this.#coming = Promise.all([this.#coming, coming]);
+  }
+
+  /** What comes on demand belongs to the picture: who waits for the one waits for the other. */
+  protected override async getUpdateComplete(): Promise<boolean> {
+    let done = await super.getUpdateComplete();
+    while (this.#coming) {
+      const coming = this.#coming;
+      await coming;
+      if (this.#coming === coming) this.#coming = null;
+      done = await super.getUpdateComplete();
+    }
+    return done;
   }
 
   adoptedCallback(): void {

@@ -1,5 +1,5 @@
 import { fromVector, ruleOf } from '../../core/numbers.js';
-import type { Astigmatism, CompletePlan, PlanOutcome, PlanStep } from '../../core/numbers.js';
+import type { Astigmatism, PlanOutcome, PlanStep } from '../../core/numbers.js';
 import { cautionText } from '../internal/caution.js';
 import { astigmatismText, capital, dioptres, meridianText, signedDioptres } from '../internal/format.js';
 import { ofHundred } from '../internal/icon-array.js';
@@ -58,8 +58,4 @@ export function announcement({ after, cautions }: PlanOutcome, language: Languag
 export function meanShiftText(shift: number, language: Language): string {
   const say = language.say(summaryWords);
   return Math.abs(shift) < 0.005 ? say('noShift') : say('shift', { power: signedDioptres(shift, language.numbers) });
-}
-
-export function planned(plan: CompletePlan): boolean {
-  return plan.incisionSite !== null || plan.arcCount > 0 || Boolean(plan.lensCylinder);
 }

@@ -7,6 +7,7 @@ import { astigmatismText } from '../internal/format.js';
 import { iconArray, iconArrayStyles, ofHundred } from '../internal/icon-array.js';
 import type { Say } from '../internal/language/language.js';
 import { noticeStyles, refusedBox } from '../internal/notices.js';
+import { isPlanned } from '../internal/planned.js';
 import { state } from '../internal/property.js';
 import { SourceController } from '../internal/source-controller.js';
 import { sourceStyles } from '../internal/source-styles.js';
@@ -15,7 +16,7 @@ import { tokens } from '../internal/tokens.js';
 import { AstigView } from '../internal/view.js';
 import { eyeId, sharedWords } from '../internal/words.js';
 import { summaryStyles } from './summary.styles.js';
-import { LIMITS_TOLD, announcement, chanceSentence, meanShiftText, planned, ruleText, stepRow, widerChances } from './summary.speech.js';
+import { LIMITS_TOLD, announcement, chanceSentence, meanShiftText, ruleText, stepRow, widerChances } from './summary.speech.js';
 import { summaryWords } from './summary.words.js';
 
 /**
@@ -123,7 +124,7 @@ export class AstigSummary extends AstigView {
         </thead>
         <tbody>
           ${outcome.steps.map((step) => this.#step(step))}
-          ${planned(plan) ? nothing : html`<tr><td colspan="3">${say('nothingPlanned')}</td></tr>`}
+          ${isPlanned(plan) ? nothing : html`<tr><td colspan="3">${say('nothingPlanned')}</td></tr>`}
           <tr>
             <th scope="row">${say('meanPower')}</th>
             <td colspan="2">${this.#source.button({ figure: 'meanPower' }, meanShiftText(outcome.meanPowerShift, this.language))}</td>
