@@ -1,7 +1,6 @@
 import { nothing, svg } from 'lit';
 import type { SVGTemplateResult } from 'lit';
 import { GOOD } from '../../core/numbers.js';
-import { REACH } from '../internal/drag-controller.js';
 import { polyline, px } from '../internal/geometry.js';
 import type { Point } from '../internal/geometry.js';
 import { labelText } from '../internal/label-text.js';
@@ -70,17 +69,6 @@ export function drawMarker(frame: Frame, sample: Sample): SVGTemplateResult {
   const { x, y } = rounded(pointOf(frame, sample));
   const { top, bottom } = frame.layout;
   return svg`<g part="marker"><line class="marker" x1=${x} x2=${x} y1=${px(top)} y2=${px(bottom)}></line><circle class="point" cx=${x} cy=${y} r="5"></circle></g>`;
-}
-
-/** A knob with two chevrons along the way it can go, on a hit area of 44 px. */
-export function drawKnob(frame: Frame, sample: Sample, focused: boolean): SVGTemplateResult {
-  const { x, y } = rounded(pointOf(frame, sample));
-  return svg`<g transform="translate(${x} ${y})">
-    <circle class="hit" r=${REACH}></circle>
-    ${focused ? svg`<circle class="focus" r="15"></circle>` : nothing}
-    <circle class="knob" r="10"></circle>
-    <path class="grip" d="M-2.5 -3.5 -6 0 -2.5 3.5 M2.5 -3.5 6 0 2.5 3.5"></path>
-  </g>`;
 }
 
 export function pointOf({ layout, end }: Frame, { site, remaining }: Sample): Point {

@@ -115,7 +115,6 @@ export const sweepStyles = css`
     outline-offset: 2px;
   }
   @media print {
-    .handle,
     .hint,
     .plan {
       display: none;

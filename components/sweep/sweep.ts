@@ -1,22 +1,15 @@
 import { html, nothing, svg } from 'lit';
 import type { PropertyValues, SVGTemplateResult, TemplateResult } from 'lit';
 import { guard } from 'lit/directives/guard.js';
-import { site } from '../../core/numbers.js';
-import type { EyePlan } from '../../core/numbers.js';
-import type { CaseModel } from '../internal/case-model.js';
-import { DragController, REACH } from '../internal/drag-controller.js';
 import { drawingStyles } from '../internal/drawing-styles.js';
 import { px } from '../internal/geometry.js';
-import type { Point } from '../internal/geometry.js';
-import type { Steppable } from '../internal/key-step.js';
-import { handleStyles } from '../internal/handle-styles.js';
 import { labelText } from '../internal/label-text.js';
 import type { Say } from '../internal/language/language.js';
+import { Later } from '../internal/later.js';
 import { PictureController } from '../internal/picture/picture-controller.js';
 import type { PictureSize } from '../internal/picture/raster.js';
 import { property } from '../internal/property.js';
 import { SizeController } from '../internal/size-controller.js';
-import { SliderControls } from '../internal/slider-controls.js';
 import { SourceController } from '../internal/source-controller.js';
 import { sourceStyles } from '../internal/source-styles.js';
 import { tokens } from '../internal/tokens.js';
@@ -25,11 +18,11 @@ import { AstigView } from '../internal/view.js';
 import { sharedWords } from '../internal/words.js';
 import { axisSteps, axisTop } from './axis.parts.js';
 import { sweepCaption } from './sweep.caption.js';
-import { drawAxes, drawKnob, drawMarker, drawNames, drawSweep, pointOf } from './sweep.drawing.js';
+import { drawAxes, drawMarker, drawNames, drawSweep } from './sweep.drawing.js';
 import type { Frame } from './sweep.drawing.js';
+import type { SweepHands, Worked } from './sweep.hands.js';
 import { sweepKey } from './sweep.key.js';
 import { flagLabel } from './sweep.labels.js';
-import { inPlot, siteAt, xOf } from './sweep.layout.js';
 import type { SweepLayout } from './sweep.layout.js';
 import { SweepMemory } from './sweep.memory.js';
 import { bandAt } from './sweep.parts.js';
@@ -38,11 +31,6 @@ import { describeSweep, toldSite } from './sweep.speech.js';
 import type { ToldSite, ToldSweep } from './sweep.speech.js';
 import { sweepStyles } from './sweep.styles.js';
 import { sweepWords } from './sweep.words.js';
-
-/** The one thing that can be moved. */
-type Handle = 'marker';
-
-const SOURCE = 'astig-sweep marker';
 
 /** Lines across the plot for one of its height, in heights of text. */
 const STEP_ROOM = 2.4;
@@ -68,7 +56,7 @@ const STEP_ROOM = 2.4;
  * @fires {AstigChangeEvent} astig-change - once when the user lets it go
  */
 export class AstigSweep extends AstigView {
-  static override styles = [tokens, drawingStyles, sourceStyles, handleStyles, sweepStyles];
+  static override styles = [tokens, drawingStyles, sourceStyles, sweepStyles];
 
   /** Leaves out the band in which half of all eyes like this end. */
   @property({ type: Boolean, attribute: 'hide-spread' }) hideSpread = false;
@@ -78,15 +66,11 @@ export class AstigSweep extends AstigView {
 
   readonly #size = new SizeController(this);
   readonly #picture = new PictureController(this, this.language);
-  readonly #drag = new DragController<Handle>(this, this);
-  readonly #sliders = new SliderControls<Handle>(this, this);
   readonly #source = new SourceController(this, this.language);
   readonly #axis = new Tween(this);
-  #dragged = false;
-  /** From the pointer to the line of the marker when it was taken hold of, px. */
-  #offset = 0;
   /** What is on the screen now. */
   #frame: Frame | null = null;
+  readonly #hands = new Later(this, async () => new (await import('./sweep.hands.js')).SweepHands(this, this.#worked()));
   readonly #memory = new SweepMemory(this.language);
 
   get #say(): Say<keyof typeof sweepWords.en> {
@@ -109,85 +93,9 @@ export class AstigSweep extends AstigView {
     return this.#picture.png(size);
   }
 
-  // What the pointer and the sliders ask of a drawing (`DragTarget`, `SliderOwner`) is no business of a page's: the published
-  // types leave it out, and so cannot say `implements`.
-
-  /** @internal */
-  surface(): SVGSVGElement | null {
-    return this.shadowRoot?.querySelector<SVGSVGElement>('.stage svg') ?? null;
-  }
-
-  /** @internal */
-  pick(point: Point, reach: number): Handle | null {
-    const present = this.editable ? this.#present() : null;
-    if (!present || !this.#frame) return null;
-    const knob = pointOf(this.#frame, present);
-    return Math.hypot(knob.x - point.x, knob.y - point.y) <= reach ? 'marker' : null;
-  }
-
-  /** @internal */
-  start(_handle: Handle, { x }: Point): void {
-    this.#offset = xOf(this.#layout(), this.#present()!.site) - x;
-    this.#sliders.focusQuietly('marker');
-    this.requestUpdate();
-  }
-
-  /** @internal */
-  move(_handle: Handle, { x }: Point, { altKey }: PointerEvent): void {
-    this.#dragged = true;
-    this.model?.move({ incisionSite: siteAt(this.#layout(), x + this.#offset, altKey) }, SOURCE, this);
-  }
-
-  /** @internal */
-  end(): void {
-    this.model?.commit(SOURCE, this);
-    this.requestUpdate();
-  }
-
-  /** @internal */
-  cancel(): void {
-    this.model?.cancel();
-    this.requestUpdate();
-  }
-
-  /** @internal */
-  sliderModel(): CaseModel | null {
-    return this.model;
-  }
-
-  /** @internal */
-  sliderRange(): Steppable {
-    return { value: this.#present()?.site ?? 0, min: 0, max: 359, period: 360 };
-  }
-
-  /** @internal */
-  sliderLabel(): string {
-    return this.#say('control');
-  }
-
-  /** @internal */
-  sliderText(): string {
-    return this.#say('incisionAt', this.#toldPresent()!);
-  }
-
-  /** @internal */
-  sliderPatch(_name: Handle, value: number): EyePlan {
-    return { incisionSite: site(value) };
-  }
-
-  /** @internal */
-  sliderSource(): string {
-    return SOURCE;
-  }
-
-  /** @internal */
-  sliderHeld(): boolean {
-    return this.#drag.handle !== null;
-  }
-
   protected override willUpdate(changed: PropertyValues<this>): void {
     super.willUpdate(changed);
-    this.#sliders.keepFocus(this.#movable(), this.surface()?.closest('figure') ?? null);
+    this.#hands.part?.keepFocus();
   }
 
   protected override render(): TemplateResult {
@@ -202,6 +110,7 @@ export class AstigSweep extends AstigView {
     const present = this.#toldPresent();
     const range = present && bandAt(sweep.band, plan.incisionSite!);
     const layout = this.#layout();
+    const hands = editable ? this.#hands.need() : null;
     this.#frame = { layout, end: this.#axis.towards(axisTop(sweep, this.#axis.goal)) };
     return html`<figure class="plate" tabindex="-1" aria-label=${say('name', { eye: shared(plan.eye) })}>
         <span class="probe"></span>
@@ -212,16 +121,16 @@ export class AstigSweep extends AstigView {
               aria-label=${describeSweep(told, present, range, language)}
               font-size=${px(layout.font.small)}
               viewBox="0 0 ${px(layout.width)} ${px(layout.height)}"
-              @pointerdown=${this.#onPointerDown}
-              @click=${this.#onClick}
+              @pointerdown=${hands?.onPointerDown}
+              @click=${hands?.onClick}
             >
-              ${this.#plot(this.#frame, sweep, told, present)}
+              ${this.#plot(this.#frame, sweep, told, present)} ${hands?.handle(this.#frame)}
             </svg>
           </div>
         </div>
-        ${this.#sliders.render(this.#movable())} ${sweepKey({ told, present, hideSpread, language })}
+        ${hands?.sliders()} ${sweepKey({ told, present, hideSpread, language })}
         ${sweepCaption({ plan, source, language, editable, hideSpread })}
-        ${editable && !present ? this.#planButton(sweep, told) : nothing} ${this.#picture.render(this.pictures)}
+        ${hands && !present ? this.#planButton(hands, sweep, told) : nothing} ${this.#picture.render(this.pictures)}
       </figure>
       ${this.#source.render()}`;
   }
@@ -238,43 +147,25 @@ export class AstigSweep extends AstigView {
       ${present && drawMarker(frame, present)}
       ${guard(still, () => drawNames(frame, sweep, told))}
       ${flag ? svg`<g class="flag">${labelText(flag)}</g>` : nothing}
-      ${this.editable ? svg`<rect class="field" x=${px(left)} y=${px(top)} width=${px(right - left)} height=${px(bottom - top)}></rect>` : nothing}
-      ${present && this.editable ? this.#handle(frame, present) : nothing}`;
+      ${this.editable ? svg`<rect class="field" x=${px(left)} y=${px(top)} width=${px(right - left)} height=${px(bottom - top)}></rect>` : nothing}`;
   }
 
-  #handle(frame: Frame, present: Sample): SVGTemplateResult {
-    const held = this.#drag.handle !== null;
-    return svg`<g class=${held ? 'handle held' : 'handle'} part="marker-handle">${drawKnob(frame, present, this.#sliders.focused === 'marker')}</g>`;
-  }
-
-  #planButton(sweep: Sweep, { plan }: ToldSweep): TemplateResult {
+  /** Plans an incision where there is none. The button comes with what it needs, so it is never a dead one. */
+  #planButton(hands: SweepHands, sweep: Sweep, { plan }: ToldSweep): TemplateResult {
     const { site: incisionSite } = sweep.best[0] ?? sweep.temporal;
-    const focus = (): void => this.renderRoot.querySelector<HTMLElement>('input.marker')?.focus();
-    return html`<button type="button" class="plan" @click=${() => this.#choose(incisionSite, focus)}>${plan}</button>`;
+    return html`<button type="button" class="plan" @click=${() => hands.choose(incisionSite, false)}>${plan}</button>`;
   }
 
-  #onPointerDown(event: PointerEvent): void {
-    this.#dragged = false;
-    this.#drag.onPointerDown(event);
-  }
-
-  /** A click in the plot does what dragging does, and plans an incision where there is none (WCAG 2.5.7). */
-  #onClick(event: MouseEvent): void {
-    const located = this.editable && !this.#dragged ? this.#drag.locate(event) : null;
-    this.#dragged = false;
-    if (!located || !inPlot(this.#layout(), located.point) || this.pick(located.point, REACH * located.perPixel)) return;
-    this.#choose(siteAt(this.#layout(), located.point.x, event.altKey), () => this.#sliders.focusQuietly('marker'));
-  }
-
-  /** Puts the incision somewhere in one go. Where none was planned, its slider comes with the next rendering. */
-  #choose(incisionSite: number, focus: () => void): void {
-    this.model?.choose({ incisionSite }, SOURCE, this);
-    this.requestUpdate();
-    void this.updateComplete.then(focus);
-  }
-
-  #movable(): Handle[] {
-    return this.editable && this.#present() ? ['marker'] : [];
+  /** What the hands see of the drawing: what it is when they look, not what it was when they came. */
+  #worked(): Worked {
+    return {
+      language: this.language,
+      model: () => this.model,
+      editable: () => this.editable,
+      surface: () => this.renderRoot.querySelector<SVGSVGElement>('.stage svg'),
+      frame: () => this.#frame,
+      present: () => this.#present(),
+    };
   }
 
   /** The incision as planned and what is expected to remain with it. */
