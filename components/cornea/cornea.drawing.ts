@@ -1,5 +1,4 @@
 import { nothing, svg } from 'lit';
-import { guard } from 'lit/directives/guard.js';
 import type { SVGTemplateResult } from 'lit';
 import { meridianSpread, turn } from '../../core/numbers.js';
 import type { CompletePlan, PlanOutcome } from '../../core/numbers.js';
@@ -19,8 +18,7 @@ const HIDES_CLOCK = 11;
 
 /** Everything but the handles, from the back to the front. */
 export function drawCornea(plan: CompletePlan, outcome: PlanOutcome, layout: CorneaLayout, hideSpread: boolean): SVGTemplateResult {
-  const hidden = hiddenHour(plan);
-  return svg`${guard([layout, hidden], () => svg`${background(layout)} ${dial(layout, hidden)}`)} ${hideSpread ? nothing : steepSpread(outcome, layout)}
+  return svg`${background(layout)} ${dial(layout, hiddenHour(plan))} ${hideSpread ? nothing : steepSpread(outcome, layout)}
     ${before(outcome, layout)}
     ${surgery(plan, layout)}
     ${remaining(outcome, layout)}`;
@@ -53,7 +51,7 @@ function dial(layout: CorneaLayout, hidden: number | null): SVGTemplateResult {
 
 /** Where the remaining steep meridian lies in half of all eyes like this. */
 function steepSpread({ spread }: PlanOutcome, layout: CorneaLayout): SVGTemplateResult {
-  return svg`<path part="steep-spread" d=${guard([spread, layout], () => sectorPair(meridianSpread(spread, HALF), layout))}></path>`;
+  return svg`<path part="steep-spread" d=${sectorPair(meridianSpread(spread, HALF), layout)}></path>`;
 }
 
 function before({ before: astigmatism }: PlanOutcome, layout: CorneaLayout): SVGTemplateResult | typeof nothing {

@@ -1,17 +1,13 @@
 import { html, nothing } from 'lit';
 import type { PropertyValues, TemplateResult } from 'lit';
+import { AstigDrawing } from '../internal/drawing.js';
 import { drawingStyles } from '../internal/drawing-styles.js';
 import { Later } from '../internal/later.js';
 import { isPlanned } from '../internal/planned.js';
 import { property } from '../internal/property.js';
-import { PictureController } from '../internal/picture/picture-controller.js';
-import type { PictureSize } from '../internal/picture/raster.js';
-import { SizeController } from '../internal/size-controller.js';
-import { SourceController } from '../internal/source-controller.js';
 import { sourceStyles } from '../internal/source-styles.js';
 import { tokens } from '../internal/tokens.js';
 import { placeWords } from '../internal/place.words.js';
-import { AstigView } from '../internal/view.js';
 import { sharedWords } from '../internal/words.js';
 import type { Cornea } from './cornea.hands.js';
 import { corneaKey } from './cornea.key.js';
@@ -48,7 +44,7 @@ import type { Viewpoint } from './viewpoint.js';
  * @fires {AstigInputEvent} astig-input - while the user moves something
  * @fires {AstigChangeEvent} astig-change - once when the user lets it go
  */
-export class AstigCornea extends AstigView {
+export class AstigCornea extends AstigDrawing {
   static override styles = [tokens, drawingStyles, sourceStyles, corneaStyles];
 
   /** From where the eye is seen: `facing`, `above` (surgeon at the head) or `temporal` (surgeon at the side). */
@@ -57,30 +53,8 @@ export class AstigCornea extends AstigView {
   /** Leaves out the sector in which the remaining steep meridian may lie. */
   @property({ type: Boolean, attribute: 'hide-spread' }) hideSpread = false;
 
-  /** Shows a row that copies the drawing as a picture, saves it, or lets it be dragged into a document. */
-  @property({ type: Boolean }) pictures = false;
-
-  readonly #size = new SizeController(this);
-  readonly #picture = new PictureController(this, this.language);
-  readonly #source = new SourceController(this, this.language);
   readonly #hands = new Later(this, async () => new (await import('./cornea.hands.js')).CorneaHands(this, this.#worked()));
   #known: { key: string; layout: CorneaLayout } | null = null;
-
-  /**
-   * The drawing as an SVG file of its own, without the handles, in the looks that it has now.
-   * @throws Error while nothing is drawn, for instance without a case.
-   */
-  toSVG(): string {
-    return this.#picture.file();
-  }
-
-  /**
-   * The same as a PNG, `width` px wide (16–8192).
-   * @throws RangeError for a width out of range; Error where nothing is drawn or the page forbids images from `data:`.
-   */
-  toPNG(size: PictureSize): Promise<Blob> {
-    return this.#picture.png(size);
-  }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     super.willUpdate(changed);
@@ -112,11 +86,11 @@ export class AstigCornea extends AstigView {
       ${hands?.sliders()}
       ${corneaKey(plan, outcome, language)}
       <figcaption class="quiet">${say(`${viewpoint}Caption`)} <span class="hint">${this.editable && isPlanned(plan) ? say('hint') : nothing}</span>
-        ${this.hideSpread ? nothing : html`${say('spreadHint')} ${this.#source.button({ figure: 'spread' }, shared('source'), shared('sourceOfSpread'))}`}
+        ${this.hideSpread ? nothing : html`${say('spreadHint')} ${this.source.button({ figure: 'spread' }, shared('source'), shared('sourceOfSpread'))}`}
       </figcaption>
-      ${this.#picture.render(this.pictures)}
+      ${this.picture.render(this.pictures)}
     </figure>
-    ${this.#source.render()}`;
+    ${this.source.render()}`;
   }
 
   /** What the hands see of the drawing: what it is when they look, not what it was when they came. */
@@ -139,7 +113,7 @@ export class AstigCornea extends AstigView {
   }
 
   #layout(): CorneaLayout {
-    const { width, font, family } = this.#size;
+    const { width, font, family } = this.size;
     const { eye } = this.model!.plan;
     const title = this.language.say(sharedWords)(eye);
     const place = this.language.say(placeWords);

@@ -1,20 +1,16 @@
 import { html, nothing, svg } from 'lit';
 import type { PropertyValues, SVGTemplateResult, TemplateResult } from 'lit';
 import { guard } from 'lit/directives/guard.js';
+import { AstigDrawing } from '../internal/drawing.js';
 import { drawingStyles } from '../internal/drawing-styles.js';
 import { px } from '../internal/geometry.js';
 import { labelText } from '../internal/label-text.js';
 import type { Say } from '../internal/language/language.js';
 import { Later } from '../internal/later.js';
-import { PictureController } from '../internal/picture/picture-controller.js';
-import type { PictureSize } from '../internal/picture/raster.js';
 import { property } from '../internal/property.js';
-import { SizeController } from '../internal/size-controller.js';
-import { SourceController } from '../internal/source-controller.js';
 import { sourceStyles } from '../internal/source-styles.js';
 import { tokens } from '../internal/tokens.js';
 import { Tween } from '../internal/tween.js';
-import { AstigView } from '../internal/view.js';
 import { sharedWords } from '../internal/words.js';
 import { axisSteps, axisTop } from './axis.parts.js';
 import { sweepCaption } from './sweep.caption.js';
@@ -55,18 +51,12 @@ const STEP_ROOM = 2.4;
  * @fires {AstigInputEvent} astig-input - while the user moves the marker
  * @fires {AstigChangeEvent} astig-change - once when the user lets it go
  */
-export class AstigSweep extends AstigView {
+export class AstigSweep extends AstigDrawing {
   static override styles = [tokens, drawingStyles, sourceStyles, sweepStyles];
 
   /** Leaves out the band in which half of all eyes like this end. */
   @property({ type: Boolean, attribute: 'hide-spread' }) hideSpread = false;
 
-  /** Shows a row that copies the drawing as a picture, saves it, or lets it be dragged into a document. */
-  @property({ type: Boolean }) pictures = false;
-
-  readonly #size = new SizeController(this);
-  readonly #picture = new PictureController(this, this.language);
-  readonly #source = new SourceController(this, this.language);
   readonly #axis = new Tween(this);
   /** What is on the screen now. */
   #frame: Frame | null = null;
@@ -77,22 +67,6 @@ export class AstigSweep extends AstigView {
     return this.language.say(sweepWords);
   }
 
-  /**
-   * The drawing as an SVG file of its own, without the handles, in the looks that it has now.
-   * @throws Error while nothing is drawn, for instance without a case.
-   */
-  toSVG(): string {
-    return this.#picture.file();
-  }
-
-  /**
-   * The same as a PNG, `width` px wide (16–8192).
-   * @throws RangeError for a width out of range; Error where nothing is drawn or the page forbids images from `data:`.
-   */
-  toPNG(size: PictureSize): Promise<Blob> {
-    return this.#picture.png(size);
-  }
-
   protected override willUpdate(changed: PropertyValues<this>): void {
     super.willUpdate(changed);
     this.#hands.part?.keepFocus();
@@ -100,7 +74,7 @@ export class AstigSweep extends AstigView {
 
   protected override render(): TemplateResult {
     const { model, editable, hideSpread, language } = this;
-    const source = this.#source;
+    const source = this.source;
     const say = this.#say;
     const shared = language.say(sharedWords);
     if (!model) return html`<p class="quiet">${shared('noCase')}</p>`;
@@ -130,9 +104,9 @@ export class AstigSweep extends AstigView {
         </div>
         ${hands?.sliders()} ${sweepKey({ told, present, hideSpread, language })}
         ${sweepCaption({ plan, source, language, editable, hideSpread })}
-        ${hands && !present ? this.#planButton(hands, sweep, told) : nothing} ${this.#picture.render(this.pictures)}
+        ${hands && !present ? this.#planButton(hands, sweep, told) : nothing} ${this.picture.render(this.pictures)}
       </figure>
-      ${this.#source.render()}`;
+      ${this.source.render()}`;
   }
 
   #plot(frame: Frame, sweep: Sweep, told: ToldSweep, toldPresent: ToldSite | null): SVGTemplateResult {
@@ -180,6 +154,6 @@ export class AstigSweep extends AstigView {
   }
 
   #layout(): SweepLayout {
-    return this.#memory.layout(this.#size, this.model!.plan.eye);
+    return this.#memory.layout(this.size, this.model!.plan.eye);
   }
 }

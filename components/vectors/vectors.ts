@@ -1,25 +1,20 @@
 import { html, nothing, svg } from 'lit';
 import type { SVGTemplateResult, TemplateResult } from 'lit';
-import { guard } from 'lit/directives/guard.js';
 import { GOOD, ellipse } from '../../core/numbers.js';
 import type { Ellipse } from '../../core/numbers.js';
 import { decimal, dioptres as dioptresText, withUnit } from '../internal/format.js';
+import { AstigDrawing } from '../internal/drawing.js';
 import { drawingStyles } from '../internal/drawing-styles.js';
 import { px } from '../internal/geometry.js';
 import type { Point } from '../internal/geometry.js';
 import { labelText } from '../internal/label-text.js';
 import { nearestOn } from '../internal/labels.js';
 import { line } from '../internal/line.js';
-import { PictureController } from '../internal/picture/picture-controller.js';
-import type { PictureSize } from '../internal/picture/raster.js';
 import { property, state } from '../internal/property.js';
-import { SizeController } from '../internal/size-controller.js';
-import { SourceController } from '../internal/source-controller.js';
 import type { Question } from '../internal/source-controller.js';
 import { sourceStyles } from '../internal/source-styles.js';
 import { tokens } from '../internal/tokens.js';
 import { Tween } from '../internal/tween.js';
-import { AstigView } from '../internal/view.js';
 import { sharedWords } from '../internal/words.js';
 import { layoutVectors, placeVectorLabels } from './vectors.layout.js';
 import type { VectorsLayout } from './vectors.layout.js';
@@ -47,39 +42,17 @@ const LEADER = { least: 26, beside: 9 } as const;
  * @csspart source - what opens then
  * @cssprop [--astig-size=34rem] - greatest width of the drawing
  */
-export class AstigVectors extends AstigView {
+export class AstigVectors extends AstigDrawing {
   static override styles = [tokens, drawingStyles, sourceStyles, vectorsStyles];
 
   /** Leaves out the ellipses and the circle of 0.50 D. */
   @property({ type: Boolean, attribute: 'hide-spread' }) hideSpread = false;
 
-  /** Shows a row that copies the drawing as a picture, saves it, or lets it be dragged into a document. */
-  @property({ type: Boolean }) pictures = false;
-
   /** The arrow that is pointed at or has the focus. */
   @state() private named: VectorSource | null = null;
 
-  readonly #size = new SizeController(this);
-  readonly #picture = new PictureController(this, this.language);
   readonly #radius = new Tween(this);
-  readonly #source = new SourceController(this, this.language);
   #known: { key: string; layout: VectorsLayout } | null = null;
-
-  /**
-   * The drawing as an SVG file of its own, without the handles, in the looks that it has now.
-   * @throws Error while nothing is drawn, for instance without a case.
-   */
-  toSVG(): string {
-    return this.#picture.file();
-  }
-
-  /**
-   * The same as a PNG, `width` px wide (16–8192).
-   * @throws RangeError for a width out of range; Error where nothing is drawn or the page forbids images from `data:`.
-   */
-  toPNG(size: PictureSize): Promise<Blob> {
-    return this.#picture.png(size);
-  }
 
   protected override render(): TemplateResult {
     const { model, language } = this;
@@ -97,10 +70,10 @@ export class AstigVectors extends AstigView {
       </svg>
       ${this.#key(arrows)}
       <figcaption class="quiet readout">${this.#caption(arrows)}</figcaption>
-      ${this.hideSpread ? nothing : html`<p class="quiet">${this.#spreadCaption()} ${this.#source.button({ figure: 'spread' }, shared('source'), shared('sourceOfSpread'))}</p>`}
-      ${this.#picture.render(this.pictures)}
+      ${this.hideSpread ? nothing : html`<p class="quiet">${this.#spreadCaption()} ${this.source.button({ figure: 'spread' }, shared('source'), shared('sourceOfSpread'))}</p>`}
+      ${this.picture.render(this.pictures)}
     </figure>
-    ${this.#source.render()}`;
+    ${this.source.render()}`;
   }
 
   #diagram(arrows: readonly ToldArrow[], ellipses: readonly Ellipse[], layout: VectorsLayout): SVGTemplateResult {
@@ -110,7 +83,7 @@ export class AstigVectors extends AstigView {
     const rings = [...steps, dioptres].map((value) => ({ id: `ring ${value}`, text: this.#ringText(value), value }));
     const names = new Map(arrows.map(({ source, name }) => [source as string, name]));
     const places = placeVectorLabels(layout, arrows, names, scale, rings);
-    return svg`${guard([layout, dioptres], () => grid(layout, steps, scale))} ${ellipses.length > 0 ? spreadShapes(ellipses, scale) : nothing}
+    return svg`${grid(layout, steps, scale)} ${ellipses.length > 0 ? spreadShapes(ellipses, scale) : nothing}
       ${arrows.map((arrow) => this.#arrow(arrow, scale))}
       <circle class="origin" r="3"></circle>
       <g class="rings" aria-hidden="true">${rings.map(({ id, text }) => placed(places.get(id), text))}</g>
@@ -130,7 +103,7 @@ export class AstigVectors extends AstigView {
       data-source=${source}
       role="button"
       tabindex="0"
-      @click=${() => this.#source.ask(question(arrow))}
+      @click=${() => this.source.ask(question(arrow))}
       @keydown=${(event: KeyboardEvent) => this.#onKeydown(event, arrow)}
       aria-label=${arrow.sentence}
       @pointerenter=${() => (this.named = source)}
@@ -146,7 +119,7 @@ export class AstigVectors extends AstigView {
   #onKeydown(event: KeyboardEvent, arrow: Arrow): void {
     if (event.key !== 'Enter' && event.key !== ' ') return;
     event.preventDefault();
-    this.#source.ask(question(arrow));
+    this.source.ask(question(arrow));
   }
 
   #key(arrows: readonly ToldArrow[]): TemplateResult {
@@ -176,7 +149,7 @@ export class AstigVectors extends AstigView {
   }
 
   #layout(): VectorsLayout {
-    const { width, font, family } = this.#size;
+    const { width, font, family } = this.size;
     const shared = this.language.say(sharedWords);
     const corners = [shared('with'), shared('against')] as const;
     const key = `${width} ${font} ${family} ${corners.join(' ')}`;
