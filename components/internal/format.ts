@@ -1,6 +1,5 @@
 import { clockFromSite, meridian, site, siteName } from '../../core/numbers.js';
 import type { Astigmatism, EyeSide } from '../../core/numbers.js';
-import { directionOf } from './language/direction.js';
 import { ENGLISH } from './language/language.js';
 import type { Language } from './language/language.js';
 import { placeWords } from './place.words.js';
@@ -8,35 +7,37 @@ import { placeWords } from './place.words.js';
 /** A space that keeps number and unit on one line. */
 export const NBSP = '\u00a0';
 
-const formats = new Map<string, Intl.NumberFormat>();
+/** How figures are written in another language than English. */
+export interface NumberStyle {
+  decimal(value: number, digits: number, lang: string): string;
+  percent(share: number, lang: string): string;
+  isolated(figure: string, lang: string): string;
+  withUnit(number: string, unit: string, lang: string): string;
+}
+
+/** Comes with the other languages; no page in English needs it. */
+let foreign: NumberStyle | null = null;
+
+/** From now on this writes the figures of every language but English. */
+export function writeForeignBy(style: NumberStyle): void {
+  foreign = style;
+}
 
 /** A number in the language of the reader, with a fixed number of decimals. Never prints a minus zero. */
 export function decimal(value: number, digits: number, lang = 'en'): string {
   const shown = Math.abs(value) < 0.5 * 10 ** -digits ? 0 : value;
   // In English both ways print the same, and Intl takes ten times as long in the path of a drag.
-  if (lang === 'en') return shown.toFixed(digits);
-  return formatOf(lang, `${digits}`, { minimumFractionDigits: digits, maximumFractionDigits: digits, useGrouping: false })
-    .format(shown)
-    // Marks of direction would stand in a field in which the number can be edited.
-    .replace(/[\u061c\u200e\u200f]/g, '');
+  return lang === 'en' || !foreign ? shown.toFixed(digits) : foreign.decimal(shown, digits, lang);
 }
 
 /** `83 %`, of a share of 0.83. */
 export function percent(share: number, lang = 'en'): string {
-  if (lang === 'en') return `${decimal(100 * share, 0)}${NBSP}%`;
-  return isolated(formatOf(lang, '%', { style: 'percent' }).format(share), lang);
-}
-
-function formatOf(lang: string, kind: string, options: Intl.NumberFormatOptions): Intl.NumberFormat {
-  const key = `${lang} ${kind}`;
-  let format = formats.get(key);
-  if (!format) formats.set(key, (format = new Intl.NumberFormat(lang, options)));
-  return format;
+  return lang === 'en' || !foreign ? `${decimal(100 * share, 0)}${NBSP}%` : foreign.percent(share, lang);
 }
 
 /** A figure as one piece in a text that runs to the left: else `1 D @ 180°` would come out in another order. */
 export function isolated(figure: string, lang = 'en'): string {
-  return lang !== 'en' && directionOf(lang) === 'rtl' ? `\u2066${figure}\u2069` : figure;
+  return lang === 'en' || !foreign ? figure : foreign.isolated(figure, lang);
 }
 
 /** `0.61 D` */
@@ -45,13 +46,10 @@ export function dioptres(value: number, lang?: string): string {
 }
 
 /** A number that has been printed, with its unit behind it. */
-export function withUnit(number: string, unit: string, lang?: string): string {
-  if (unit === '°' || unit === '') return isolated(number + unit, lang);
-  // A unit that is a word of the language runs with it.
-  return OTHER_SCRIPT.test(unit) ? isolated(number, lang) + NBSP + unit : isolated(number + NBSP + unit, lang);
+export function withUnit(number: string, unit: string, lang = 'en'): string {
+  if (lang !== 'en' && foreign) return foreign.withUnit(number, unit, lang);
+  return number + (unit === '°' || unit === '' ? '' : NBSP) + unit;
 }
-
-const OTHER_SCRIPT = /[\u0530-\uffff]/;
 
 /** `+0.61 D`, with a true minus sign. */
 export function signedDioptres(value: number, lang?: string): string {

@@ -1,10 +1,13 @@
 import { isServer } from 'lit';
 
+/** After a load that failed, ms: a page that is dragged while it is offline shall not report it with every movement. */
+const RETRY = 5000;
+
 /** What a part that comes on demand needs of its view. */
-interface Waiting {
+export interface Waiting {
   requestUpdate(): void;
   /** Has the view's `updateComplete` wait for something. */
-  await(coming: Promise<unknown>): void;
+  waitFor(coming: Promise<unknown>): void;
 }
 
 /**
@@ -21,11 +24,11 @@ export class Later<Part> {
     private readonly load: () => Promise<Part>,
   ) {}
 
-  /** The part, or null while it is on its way. A load that failed is tried again with the next drawing. */
+  /** The part, or null while it is on its way. A load that failed is tried again with a later drawing. */
   need(): Part | null {
     if (!this.#loading && !isServer) {
       this.#loading = true;
-      this.view.await(this.#take());
+      this.view.waitFor(this.#take());
     }
     return this.part;
   }
@@ -35,8 +38,8 @@ export class Later<Part> {
       this.part = await this.load();
       this.view.requestUpdate();
     } catch (error) {
-      this.#loading = false;
       reportError(error);
+      setTimeout(() => (this.#loading = false), RETRY);
     }
   }
 }

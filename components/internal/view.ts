@@ -66,7 +66,7 @@ export abstract class AstigView extends LitElement {
   }
 
   /** @internal */
-  await(coming: Promise<unknown>): void {
+  waitFor(coming: Promise<unknown>): void {
     this.#coming = Promise.all([this.#coming, coming]);
   }
 

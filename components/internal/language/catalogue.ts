@@ -1,6 +1,8 @@
 import type { MessageFormat } from 'messageformat';
 import { filled } from '../../../core/numbers.js';
+import { writeForeignBy } from '../format.js';
 import { refusalText } from '../refusal.js';
+import { FOREIGN_NUMBERS } from './foreign-numbers.js';
 import { serveBy, tell } from './language.js';
 import type { Language, Say, Values, Words } from './language.js';
 import { BUILT_IN } from './languages/built-in.js';
@@ -161,5 +163,6 @@ function formatOf(Format: typeof MessageFormat, lang: string, text: string): Mes
   return format;
 }
 
+writeForeignBy(FOREIGN_NUMBERS);
 serveBy(serve);
 tell();

@@ -1,28 +1,40 @@
 import { nothing } from 'lit';
 import type { ReactiveController, ReactiveControllerHost, TemplateResult } from 'lit';
 import type { Language } from '../language/language.js';
+import { Later } from '../later.js';
+import type { Waiting } from '../later.js';
 import type { PictureBar } from './picture-bar.js';
 import type { PictureSize } from './raster.js';
-import { standAlone } from './stand-alone.js';
 
-/** Gives a drawing away: as a file, as pixels, and through a row under it. What few pages ask for is loaded when they do. */
+/**
+ * Gives a drawing away: as a file, as pixels, and through a row under it. What makes the file follows the first drawing, and
+ * belongs to it for who waits for `updateComplete`; what few pages ask for is loaded when they do.
+ */
 export class PictureController implements ReactiveController {
-  #bar: PictureBar | null = null;
-  #loading: Promise<void> | null = null;
+  readonly #standAlone: Later<(host: HTMLElement) => string>;
+  readonly #bar: Later<PictureBar>;
 
   constructor(
-    private readonly host: ReactiveControllerHost & HTMLElement,
-    private readonly language: Language,
+    private readonly host: ReactiveControllerHost & HTMLElement & Waiting,
+    language: Language,
   ) {
+    this.#standAlone = new Later(host, async () => (await import('./stand-alone.js')).standAlone);
+    this.#bar = new Later(host, async () => new (await import('./picture-bar.js')).PictureBar(host, language, this));
     host.addController(this);
   }
 
+  hostUpdated(): void {
+    this.#standAlone.need();
+  }
+
   hostUpdate(): void {
-    this.#bar?.forget();
+    this.#bar.part?.forget();
   }
 
   /** The drawing as an SVG file. See `standAlone`. */
   file(): string {
+    const { part: standAlone } = this.#standAlone;
+    if (!standAlone) throw new Error(`${this.host.localName}: there is no drawing to export yet; wait for updateComplete.`);
     return standAlone(this.host);
   }
 
@@ -34,14 +46,6 @@ export class PictureController implements ReactiveController {
 
   /** The row, once it has been loaded, where the page wants it. */
   render(wanted: boolean): TemplateResult | typeof nothing {
-    if (!wanted) return nothing;
-    this.#loading ??= this.#load();
-    return this.#bar?.render() ?? nothing;
-  }
-
-  async #load(): Promise<void> {
-    const { PictureBar } = await import('./picture-bar.js');
-    this.#bar = new PictureBar(this.host, this.language, this);
-    this.host.requestUpdate();
+    return (wanted && this.#bar.need()?.render()) || nothing;
   }
 }
