@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { AstigCase } from '../../components/index.js';
+import type { AstigCase, AstigCornea } from '../../components/index.js';
 import { Host, htmlPage } from './browser.js';
 import type { Opened } from './browser.js';
 import { elements, readJson, root } from './built.js';
@@ -72,6 +72,7 @@ function opened(body: string): Promise<Opened> {
 
 /** Uses what there is: keys, a drag, the source of a figure, a plan of the page's own, and other texts. */
 async function use(page: Page): Promise<void> {
+  await page.evaluate(() => (document.querySelector('astig-cornea') as AstigCornea).updateComplete);
   await page.evaluate(() => document.querySelector('astig-cornea')!.shadowRoot!.querySelector<HTMLElement>('input.incision')!.focus());
   await page.keyboard.press('ArrowUp');
   await page.evaluate(() => document.querySelector('astig-cornea')!.scrollIntoView({ block: 'center' }));
