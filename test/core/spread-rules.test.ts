@@ -1,11 +1,11 @@
-/** The rules of 16, 24 and 48 points: that each is good enough up to the width at which the next one takes over. */
+/** The equal steps in which a chance is summed: that there are enough of them for every width of the spread. */
 import { describe, expect, test } from 'vitest';
 import { chanceWithin } from '../../core/index.js';
 import { discChance } from './nested.js';
 import { chanceByQuadrature, spreadOf } from './random.js';
 
-/** What the comment of the rules promises, and what is asked of any chance. */
-const DOCUMENTED = 2e-8;
+/** What the comment of the sum promises. */
+const DOCUMENTED = 1e-10;
 
 /** The disc is 1 D; this is the extent of what is summed, in standard deviations across the long axis. */
 const width = (offset: number, short: number): number => {
@@ -53,27 +53,48 @@ function worstAt(wide: number): { error: number; where: string; count: number } 
   return worst;
 }
 
-const HAIR = 1e-6;
-
-describe('the width at which another rule is taken', () => {
+describe('the steps in which a chance is summed', () => {
   // The widest extent there is: 8.5 deviations either way.
-  test.each([1, 4 - HAIR, 4 + HAIR, 6, 8 - HAIR, 8 + HAIR, 13, 16.99])('the error at a width of %d is below 2e-8', (wide) => {
+  test.each([0.1, 0.5, 1, 2, 4, 6, 8, 13, 16.99])('the error at a width of %d is below 1e-10', (wide) => {
     const { error, where, count } = worstAt(wide);
     console.log(`width ${wide}: worst error ${error.toExponential(1)} of ${count}; ${where}`);
     expect(count).toBeGreaterThan(100);
     expect(error).toBeLessThan(DOCUMENTED);
   });
 
-  test('is felt: the error falls where the larger rule takes over', () => {
-    for (const wide of [4, 8]) expect(worstAt(wide + HAIR).error).toBeLessThan(worstAt(wide - HAIR).error / 10);
+  test.each([0.01, 0.003, 0.001, 0.0003])('nor is it larger near the edge of a disc that is 1 D where the spread is %d D', (short) => {
+    for (const ratio of [1, 2, 10]) {
+      for (const off of [-4, -1, 0, 1, 4]) {
+        for (const degrees of [0, 30, 60, 85, 89, 90]) {
+          const far = 1 + off * short;
+          const mean = { x: far * Math.cos((degrees * Math.PI) / 180), y: far * Math.sin((degrees * Math.PI) / 180) };
+          const [xx, yy] = [(short * ratio) ** 2, short * short];
+          const chance = chanceWithin({ mean, covariance: [[xx, 0], [0, yy]] }, 1);
+          const reference = discChance({ x: mean.y, y: mean.x }, [yy, 0, xx], 1, Math.ceil(20 / short));
+          expect(Math.abs(chance - reference), `ratio ${ratio}, ${off} off, at ${degrees}`).toBeLessThan(DOCUMENTED);
+        }
+      }
+    }
   });
 
-  test('makes no step that a chance would show', () => {
-    for (const wide of [4, 8]) {
-      const at = (limit: number) => chanceWithin(spreadOf({ x: 0.1, y: 0.2 }, 0.25, 0.25, 0), limit);
-      const limit = (0.25 * wide) / 2;
+  test('a spread that asks for more steps than there are is still answered, and soon', () => {
+    for (const x of [0, 0.7, 1 - 1e-9, 1, 1 + 1e-9, 1.3]) {
+      const started = performance.now();
+      const chance = chanceWithin(spreadOf({ x, y: 0 }, 1e-8, 1e-8, 0), 1);
+      expect(performance.now() - started).toBeLessThan(50);
+      expect(Math.abs(chance - (x < 0.9 ? 1 : x > 1.1 ? 0 : chance))).toBeLessThan(1e-9);
+      expect(chance).toBeGreaterThanOrEqual(0);
+      expect(chance).toBeLessThanOrEqual(1);
+    }
+    // Seen from so near, the edge is straight, and the mean stands on it.
+    expect(Math.abs(chanceWithin(spreadOf({ x: 1, y: 0 }, 1e-8, 1e-8, 0), 1) - 0.5)).toBeLessThan(1e-6);
+  });
+
+  test('makes no step that a chance would show where another one is added', () => {
+    for (let limit = 0.2; limit < 1; limit += 0.001) {
+      const at = (to: number) => chanceWithin(spreadOf({ x: 0.1, y: 0.2 }, 0.25, 0.25, 0), to);
       // The chance itself grows by less than 1e-9 between the two.
-      expect(Math.abs(at(limit * (1 + 1e-10)) - at(limit * (1 - 1e-10)))).toBeLessThan(DOCUMENTED);
+      expect(Math.abs(at(limit * (1 + 1e-10)) - at(limit * (1 - 1e-10)))).toBeLessThan(1e-9);
     }
   });
 });
