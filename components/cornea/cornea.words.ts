@@ -3,15 +3,6 @@ import type { Words } from '../internal/language/language.js';
 export const corneaWords = {
   part: 'cornea',
   en: {
-    incisionControl: 'Site of the incision',
-    arcControl: 'Site of the relaxing arc',
-    arcEndControl: 'Length of the relaxing arc',
-    lensControl: 'Meridian of the toric lens',
-    incisionAt: 'incision at {$incision}',
-    arcAt: 'arc at {$arc}',
-    arcLong: 'arc {$length} degrees long',
-    lensOn: 'lens on the meridian {$lensMeridian} degrees',
-
     facing: 'seen from the front',
     above: 'seen by the surgeon at the head, upside down',
     temporal: 'seen by the surgeon at the temporal side',
