@@ -1,6 +1,6 @@
 import { LitElement, css, html, isServer } from 'lit';
 import type { PropertyDeclaration, TemplateResult } from 'lit';
-import { DEFAULTS, FIELDS, radiusFromDioptres } from '../../core/numbers.js';
+import { DEFAULTS, FIELDS, LIMITS, radiusFromDioptres } from '../../core/numbers.js';
 import type { ArcMethod, BackSurface, CompletePlan, EyePlan, EyeSide, OwnFigures, PlanOutcome, RefusedValue } from '../../core/numbers.js';
 import { answerForCase } from '../internal/case-context.js';
 import { CaseModel, withoutPlan } from '../internal/case-model.js';
@@ -18,7 +18,13 @@ export type { AstigChangeEvent, AstigInputEvent } from '../internal/events.js';
 type Field = keyof CompletePlan;
 type Reading = 'flatK' | 'steepK';
 
-const number = (attribute: string): PropertyDeclaration => ({ attribute, converter: numberConverter });
+const isNumber = (field: Field): boolean => field in LIMITS;
+
+/** The attribute of a field of the plan: `flat-k` for `flatK`. What is neither number nor word has none. */
+function declarationOf(field: Field): PropertyDeclaration {
+  const attribute = (isNumber(field) || typeof DEFAULTS[field] === 'string') && field.replace(/[A-Z]/g, '-$&').toLowerCase();
+  return isNumber(field) ? { attribute, converter: numberConverter } : { attribute };
+}
 
 /**
  * Holds one eye and its plan, calculates, and provides both to the elements inside it. Shows nothing of its own.
@@ -40,50 +46,55 @@ export class AstigCase extends LitElement {
     }
   `;
 
+  // Properties and attributes of the fields of a plan, all alike; their defaults are those of a plan.
+  static {
+    for (const field of FIELDS) this.createProperty(field, declarationOf(field));
+  }
+
   /** The patient's right or left eye. */
-  @property() eye: EyeSide = DEFAULTS.eye;
+  declare eye: EyeSide;
   /** Flat keratometer reading, in `kUnit`. */
-  @property(number('flat-k')) flatK: number | null = DEFAULTS.flatK;
+  declare flatK: number | null;
   /** Steep keratometer reading, in `kUnit`. */
-  @property(number('steep-k')) steepK: number | null = DEFAULTS.steepK;
+  declare steepK: number | null;
   /** Unit of both readings; mm are radii, 337.5/r (ISO 10343). */
   @property({ attribute: 'k-unit' }) kUnit: KUnit = 'D';
   /** Steep meridian of the front surface, degrees. */
-  @property(number('steep-meridian')) steepMeridian: number | null = DEFAULTS.steepMeridian;
+  declare steepMeridian: number | null;
   /** Age, years. */
-  @property(number('age')) age: number | null = null;
+  declare age: number | null;
   /** The posterior cornea: `omitted`, `typical` (0.27 D against the rule), or what it adds, D at its steep meridian, as `0.30@180`. */
-  @property({ attribute: 'back-surface' }) backSurface: BackSurface = DEFAULTS.backSurface;
+  declare backSurface: BackSurface;
   /** Where on the limbus the eye is entered, degrees 0–360; none = no incision modelled. */
-  @property(number('incision-site')) incisionSite: number | null = null;
+  declare incisionSite: number | null;
   /** Width of the incision, mm. */
-  @property(number('incision-width')) incisionWidth: number | null = DEFAULTS.incisionWidth;
+  declare incisionWidth: number | null;
   /** The surgeon's own mean flattening by the incision, D; overrides the model. */
-  @property(number('incision-flattening')) incisionFlattening: number | null = null;
+  declare incisionFlattening: number | null;
   /** Centre of the first arc, degrees 0–360. */
-  @property(number('arc-site')) arcSite: number | null = null;
+  declare arcSite: number | null;
   /** Length of each arc, degrees. */
-  @property(number('arc-length')) arcLength: number | null = DEFAULTS.arcLength;
+  declare arcLength: number | null;
   /** Number of arcs; 2 = a pair, the second opposite. */
-  @property(number('arc-count')) arcCount: 0 | 1 | 2 | null = DEFAULTS.arcCount;
+  declare arcCount: 0 | 1 | 2 | null;
   /** Diameter of the circle on which the arcs lie, mm. */
-  @property(number('arc-zone')) arcZone: number | null = DEFAULTS.arcZone;
+  declare arcZone: number | null;
   /** Depth of the arcs, µm. */
-  @property(number('arc-depth')) arcDepth: number | null = null;
+  declare arcDepth: number | null;
   /** By what the arcs are cut. */
-  @property({ attribute: 'arc-method' }) arcMethod: ArcMethod = DEFAULTS.arcMethod;
+  declare arcMethod: ArcMethod;
   /** The surgeon's own flattening by all arcs together, D; overrides the model. */
-  @property(number('arc-flattening')) arcFlattening: number | null = null;
+  declare arcFlattening: number | null;
   /** Thickness measured where the arc will lie, µm. */
-  @property(number('local-thickness')) localThickness: number | null = null;
+  declare localThickness: number | null;
   /** Cylinder of a toric lens at the corneal plane, D. */
-  @property(number('lens-cylinder')) lensCylinder: number | null = null;
+  declare lensCylinder: number | null;
   /** Meridian on which the lens is placed, i.e. which it flattens, degrees. */
-  @property(number('lens-meridian')) lensMeridian: number | null = null;
+  declare lensMeridian: number | null;
   /** What speaks against arcs or against the readings: `collagen`, `dry-eye`, `radial-cuts`, `ectasia`, separated by spaces. */
-  @property() risks = DEFAULTS.risks;
+  declare risks: string;
   /** The surgeon's own results, D, which replace the default model everywhere: of the incision, of the arcs, or of both. */
-  @property({ attribute: false }) ownFigures: OwnFigures | null = null;
+  declare ownFigures: OwnFigures | null;
   /** Lets nobody change the plan in any element of this case. */
   @property({ type: Boolean, attribute: 'read-only', reflect: true }) readOnly = false;
 
@@ -92,13 +103,14 @@ export class AstigCase extends LitElement {
   readonly model: CaseModel = new CaseModel(this);
 
   /** Readings in dioptres whatever the unit says: the defaults, and what a plan or the user gave. The host's own setting ends that. */
-  private exact: Partial<Record<Reading, number>> = { flatK: DEFAULTS.flatK, steepK: DEFAULTS.steepK };
+  private exact: Partial<Record<Reading, number>> = {};
   private stale = true;
   #early: EyePlan | null = null;
   private writing = false;
 
   constructor() {
     super();
+    this.#show(DEFAULTS);
     answerForCase(this, this.model);
     this.addEventListener('keydown', (event) => undoByKey(event, this.#current(), 'astig-case'));
     this.#takeEarlyPlan();
@@ -153,7 +165,7 @@ export class AstigCase extends LitElement {
     // Lit calls this synchronously on every assignment, and once without a name before the fields exist.
     if (name !== undefined && !this.writing) {
       this.stale = true;
-      if (this.exact) delete this.exact[name as Reading];
+      delete this.exact?.[name as Reading];
     }
     super.requestUpdate(name, oldValue, options);
   }
@@ -220,8 +232,7 @@ export class AstigCase extends LitElement {
   /** A framework sets `age="70"` in its templates as a property; a number in a text is read as in an attribute. */
   #setting(name: Field): unknown {
     const value: unknown = this[name];
-    const isNumber = AstigCase.elementProperties.get(name)?.converter === numberConverter;
-    return isNumber && typeof value === 'string' ? numberConverter.fromAttribute!(value) : value;
+    return isNumber(name) && typeof value === 'string' ? numberConverter.fromAttribute!(value) : value;
   }
 
   #reading(name: Reading): GivenReading {

@@ -16,12 +16,12 @@ export async function customElementsManifest() {
     .map((name) => join(root, 'components', name))
     .sort();
   const types = expandedTypes(ts, files, join(root, 'tsconfig.json'));
-  const plugins = [...litPlugin(), types.plugin, publicApi(root, await defaults())];
+  const plugins = [...litPlugin(), types.plugin, publicApi(root, await core())];
   return create({ modules: types.modules, plugins, context: { dev: false, thirdPartyCEMs: [] } });
 }
 
-/** The defaults of a plan, which the source of an element only names. */
-async function defaults() {
-  const { outputFiles } = await build({ entryPoints: [join(root, 'core/fields.ts')], bundle: true, format: 'esm', write: false });
-  return (await import(`data:text/javascript;base64,${Buffer.from(outputFiles[0].contents).toString('base64')}`)).DEFAULTS;
+/** The core as it is, for the defaults of a plan and for what of it has limits, which the source of an element only names. */
+async function core() {
+  const { outputFiles } = await build({ entryPoints: [join(root, 'core/numbers.ts')], bundle: true, format: 'esm', write: false });
+  return await import(`data:text/javascript;base64,${Buffer.from(outputFiles[0].contents).toString('base64')}`);
 }

@@ -7,14 +7,14 @@ const LISTS = ['attributes', 'events', 'cssParts', 'cssProperties', 'cssStates',
  * Plugin for the manifest analyzer: keeps what is public, and names files, attributes and defaults as they are published.
  * A member without a docstring is not public, for every public name here has one.
  * @param {string} root the folder of the repository
- * @param {Record<string, unknown>} defaults what `DEFAULTS.name` stands for in the source
+ * @param {{ DEFAULTS: Record<string, unknown>, LIMITS: Record<string, unknown> }} core the fields of a plan
  */
-export function publicApi(root, defaults) {
+export function publicApi(root, core) {
   const published = (path) => path && relative(root, path).replaceAll('\\', '/').replace(/^(.*)\.ts$/, 'dist/$1.js');
   return {
     name: 'public-api',
     analyzePhase({ ts, node, moduleDoc }) {
-      if (ts.isClassDeclaration(node)) readProperties(ts, node, moduleDoc, defaults);
+      if (ts.isClassDeclaration(node)) readFieldsOfPlan(ts, node, moduleDoc, core);
     },
     packageLinkPhase({ customElementsManifest }) {
       const modules = customElementsManifest.modules.map(({ declarations = [], path, ...module }) => ({
@@ -30,28 +30,23 @@ export function publicApi(root, defaults) {
 }
 
 /**
- * `@property(number('flat-k'))`: the analyzer reads object literals alone, so the attribute's name is taken from the call.
- * Defaults that are written as `DEFAULTS.flatK` are looked up.
+ * What a class only declares, by the name of a field of a plan: `<astig-case>` makes properties of these in one loop, which
+ * the analyzer does not follow. Numbers and words have attributes; the defaults are those of a plan.
  */
-function readProperties(ts, node, moduleDoc, defaults) {
+function readFieldsOfPlan(ts, node, moduleDoc, { DEFAULTS, LIMITS }) {
   const declaration = moduleDoc.declarations?.find(({ name }) => name === node.name?.text);
-  for (const member of node.members.filter(ts.isPropertyDeclaration)) {
-    const field = declaration?.members?.find(({ name }) => name === member.name.getText());
-    if (!field) continue;
-    const attribute = declaration.attributes?.find(({ fieldName }) => fieldName === field.name);
-    const name = attributeOfCall(ts, member);
-    if (name) field.attribute = name;
-    if (name && attribute) attribute.name = name;
-    const [, constant] = /^DEFAULTS\.(\w+)$/.exec(member.initializer?.getText() ?? '') ?? [];
-    if (constant) field.default = literal(defaults[constant]);
-    if (constant && attribute) attribute.default = field.default;
+  const declared = node.members.filter(({ modifiers }) => modifiers?.some(({ kind }) => kind === ts.SyntaxKind.DeclareKeyword));
+  const names = declared.map(({ name }) => name.getText()).filter((name) => name in DEFAULTS);
+  if (!declaration || names.length === 0) return;
+  for (const field of declaration.members.filter(({ name }) => names.includes(name))) {
+    const { name, type, description } = field;
+    field.default = literal(DEFAULTS[name]);
+    if (!(name in LIMITS) && typeof DEFAULTS[name] !== 'string') continue;
+    field.attribute = name.replace(/[A-Z]/g, '-$&').toLowerCase();
+    declaration.attributes.push({ name: field.attribute, type, description, fieldName: name, default: field.default });
   }
-}
-
-function attributeOfCall(ts, member) {
-  const calls = (ts.getDecorators(member) ?? []).map(({ expression }) => expression).filter(ts.isCallExpression);
-  const [options] = calls.find(({ expression }) => expression.getText() === 'property')?.arguments ?? [];
-  return options && ts.isCallExpression(options) ? options.arguments.find(ts.isStringLiteral)?.text : undefined;
+  const order = declaration.members.map(({ name }) => name);
+  declaration.attributes.sort((a, b) => order.indexOf(a.fieldName) - order.indexOf(b.fieldName));
 }
 
 function publicParts({ members = [], ...declaration }, published) {
