@@ -5,11 +5,8 @@ import type { ArcMethod, BackSurface, CompletePlan, EyePlan, EyeSide, OwnFigures
 import { answerForCase } from '../internal/case-context.js';
 import { CaseModel, withoutPlan } from '../internal/case-model.js';
 import type { KUnit } from '../internal/case-model.js';
-import { AstigChangeEvent, AstigInputEvent } from '../internal/events.js';
 import { property } from '../internal/property.js';
 import { restyle } from '../internal/restyle.js';
-import { holds } from '../internal/tree.js';
-import { undoByKey } from '../internal/undo-keys.js';
 import { numberConverter, readingsInDioptres } from './settings.js';
 import type { GivenReading } from './settings.js';
 
@@ -112,7 +109,7 @@ export class AstigCase extends LitElement {
     super();
     this.#show(DEFAULTS);
     answerForCase(this, this.model);
-    this.addEventListener('keydown', (event) => undoByKey(event, this.#current(), 'astig-case'));
+    this.addEventListener('keydown', (event) => this.#current().moves?.byKey(event, 'astig-case'));
     this.#takeEarlyPlan();
   }
 
@@ -139,12 +136,12 @@ export class AstigCase extends LitElement {
 
   /** Takes the user's last change back. Fires no event. */
   undo(): void {
-    this.#current().undo();
+    this.#current().moves?.undo();
   }
 
   /** Does again what `undo` took back. Fires no event. */
   redo(): void {
-    this.#current().redo();
+    this.#current().moves?.redo();
   }
 
   /** Goes back to the measured eye with nothing planned. Fires no event. */
@@ -186,14 +183,9 @@ export class AstigCase extends LitElement {
   }
 
   /** @internal */
-  planMoved(type: 'input' | 'change' | null, source: string, from: Element | null): void {
+  planMoved(): void {
     this.#show(this.model.plan);
     this.requestUpdate();
-    if (type === null) return;
-    const Kind = type === 'input' ? AstigInputEvent : AstigChangeEvent;
-    // A view that names its case by `for` may lie outside of it; the case is told all the same.
-    const target = from && holds(this, from) ? from : this;
-    target.dispatchEvent(new Kind(this.model.plan, this.model.outcome, source));
   }
 
   /** @internal */

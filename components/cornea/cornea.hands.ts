@@ -2,6 +2,7 @@ import { svg } from 'lit';
 import type { ReactiveControllerHost, SVGTemplateResult, TemplateResult } from 'lit';
 import type { EyePlan } from '../../core/numbers.js';
 import type { CaseModel } from '../internal/case-model.js';
+import { movesOf } from '../internal/case-moves.js';
 import { DragController, REACH } from '../internal/drag-controller.js';
 import type { DragTarget } from '../internal/drag-controller.js';
 import { direction } from '../internal/geometry.js';
@@ -87,7 +88,7 @@ export class CorneaHands implements DragTarget<Handle>, SliderOwner<HandleName> 
     if (!handle) return;
     const degrees = direction(located.point) - layout.turn;
     this.#sliders.focusQuietly(handle.name);
-    model.choose(dragPatch(handle, degrees, model.plan, { fine: event.altKey, snap: !event.altKey }), this.sliderSource(handle.name), this.host);
+    movesOf(model).choose(dragPatch(handle, degrees, model.plan, { fine: event.altKey, snap: !event.altKey }), this.sliderSource(handle.name), this.host);
   };
 
   surface(): SVGSVGElement | null {
@@ -119,18 +120,18 @@ export class CorneaHands implements DragTarget<Handle>, SliderOwner<HandleName> 
     this.#grip = { ...grip, direction: at, time };
     this.#dragged = true;
     const degrees = at - grip.offset - this.cornea.layout().turn;
-    model.move(dragPatch(handle, degrees, model.plan, { fine: event.altKey, snap: !event.altKey && !slow }), this.sliderSource(handle.name), this.host);
+    movesOf(model).move(dragPatch(handle, degrees, model.plan, { fine: event.altKey, snap: !event.altKey && !slow }), this.sliderSource(handle.name), this.host);
   }
 
   end(handle: Handle): void {
     this.#grip = null;
-    this.cornea.model()?.commit(this.sliderSource(handle.name), this.host);
+    this.cornea.model()?.moves?.commit(this.sliderSource(handle.name), this.host);
     this.host.requestUpdate();
   }
 
   cancel(): void {
     this.#grip = null;
-    this.cornea.model()?.cancel();
+    this.cornea.model()?.moves?.cancel();
     this.host.requestUpdate();
   }
 

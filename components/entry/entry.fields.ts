@@ -1,5 +1,5 @@
-import { BACK_SURFACE_LIMITS, KERATOMETRIC_CONSTANT, LIMITS, MODEL, backSurface, meridian } from '../../core/numbers.js';
-import type { BackSurface, CompletePlan, EyePlan, Limits } from '../../core/numbers.js';
+import { BACK_SURFACE_LIMITS, KERATOMETRIC_CONSTANT, LIMITS, backSurface } from '../../core/numbers.js';
+import type { BackSurface, CompletePlan, Limits } from '../../core/numbers.js';
 import type { KUnit } from '../internal/case-model.js';
 
 /** Fields into which a number is typed. The two of the back surface are one field of the plan. */
@@ -60,9 +60,6 @@ const IN_MILLIMETRES: Partial<Record<NumberField, FieldSpec>> = {
   steepK: { ...NUMBER_FIELDS.steepK, ...RADIUS },
 };
 
-/** What `typical` adds, as a first guess for a measured back surface. */
-export const TYPICAL_BACK_SURFACE: BackSurface = `${MODEL.backSurface.typical}@180`;
-
 /** Whether an element is the box of a numeric field, which is called by the field's name. */
 export function isNumberField(input: HTMLInputElement): input is HTMLInputElement & { name: NumberField } {
   return input.name in NUMBER_FIELDS;
@@ -76,18 +73,6 @@ export function specOf(id: NumberField, unit: KUnit): FieldSpec {
 /** Between the plan's own unit and the one that is shown; the same both ways. */
 export function converted(id: NumberField, unit: KUnit, value: number): number {
   return unit === 'mm' && id in IN_MILLIMETRES ? KERATOMETRIC_CONSTANT / value : value;
-}
-
-/** Where a reading may lie beside the other one, in the unit that is shown; `atMost` when the other one is its upper end. */
-export interface ReadingRange {
-  min: number;
-  max: number;
-  atMost: boolean;
-}
-
-/** The range that `other`, the other reading, leaves to a reading. A longer radius is a flatter cornea. */
-export function rangeBeside({ id, limits: { min, max, unit } }: FieldSpec, other: number): ReadingRange {
-  return (id === 'flatK') === (unit === 'D') ? { min, max: other, atMost: true } : { min: other, max, atMost: false };
 }
 
 export function isMeasured(kind: BackSurface): boolean {
@@ -119,34 +104,8 @@ export function valueOf(plan: CompletePlan, id: NumberField): number | null {
   return id === 'backPower' ? magnitude : along;
 }
 
-/** Adds to `patch` what makes a field of `plan` `value`, which is in the plan's own unit. `before` is the plan before the typing. */
-export function put(patch: EyePlan, id: NumberField, value: number | null, plan: CompletePlan, before: CompletePlan): void {
-  if (!isHalf(id)) {
-    patch[id] = value;
-    return;
-  }
-  // Each half keeps the other one, be it of the plan or of the same patch.
-  const { magnitude, meridian: along } = backSurface(patch.backSurface ?? plan.backSurface);
-  const written = id === 'backPower' ? measured(value ?? 0, along) : measured(magnitude, value ?? 0);
-  // The page may have written 0.30 where we write 0.3: the same value is no change.
-  patch.backSurface = [plan, before].map((one) => one.backSurface).find((kind) => isMeasured(kind) && rewritten(kind) === written) ?? written;
-}
-
-function rewritten(kind: BackSurface): BackSurface {
-  const { magnitude, meridian: along } = backSurface(kind);
-  return measured(magnitude, along);
-}
-
-function measured(magnitude: number, along: number): BackSurface {
-  return `${magnitude}@${meridian(along)}`;
-}
-
-/** Tag and field, for events: `astig-entry flat-k`. */
-export function sourceOf(planField: string): string {
-  return `astig-entry ${planField.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)}`;
-}
-
-function isHalf(id: NumberField): id is BackHalf {
+/** Whether a field is one of the two that are one field of the plan. */
+export function isHalf(id: NumberField): id is BackHalf {
   return id === 'backPower' || id === 'backMeridian';
 }
 

@@ -1,31 +1,7 @@
-import { DECIMAL } from '../internal/decimal.js';
+import type { CaseModel } from '../internal/case-model.js';
 import { decimal } from '../internal/format.js';
-import type { FieldSpec } from './entry.fields.js';
-
-/** What may trail a number in a field of that unit. Compatibility forms have been unified before. */
-const TRAILING: Record<string, RegExp> = {
-  D: /(?:d|dpt)$/i,
-  mm: /mm$/i,
-  '°': /°$/,
-  µm: /(?:μm|um)$/i,
-  years: /(?:years?|y|jahre?|años?|ans?|岁|سنة|سنوات|عام[اًا]*)$/i,
-};
-
-/**
- * The number in a text as people write it: decimal point or comma, spaces, Arabic digits, its own unit. `bare` is what is
- * left to read.
- */
-export function readNumber(text: string, unit: string): { bare: string; value: number | null } {
-  const bare = text
-    .normalize('NFKC')
-    // White space, and the marks that keep a copied figure together in a text that runs to the left.
-    .replace(/[\s\p{Cf}]/gu, '')
-    .replace(/[٠-٩۰-۹]/g, (digit) => String(digit.charCodeAt(0) & 15))
-    .replace('−', '-')
-    .replace(/[,٫]/, '.')
-    .replace(TRAILING[unit] ?? /$^/, '');
-  return { bare, value: DECIMAL.test(bare) ? Number(bare) : null };
-}
+import { converted, specOf, valueOf } from './entry.fields.js';
+import type { FieldSpec, NumberField } from './entry.fields.js';
 
 /** A number as a field shows it: as few decimals as say all there is to say, within the field's bounds. */
 export function shownNumber(value: number, { digits: [fewest, most] }: Pick<FieldSpec, 'digits'>, lang = 'en'): string {
@@ -36,16 +12,13 @@ export function shownNumber(value: number, { digits: [fewest, most] }: Pick<Fiel
   return decimal(value, most, lang);
 }
 
-/** Whether more digits could still bring `bare` between the limits, so that it is too early to call it wrong. */
-export function isUnfinished(bare: string, min: number, max: number): boolean {
-  if (bare.startsWith('-')) return min < 0 && isUnfinished(bare.slice(1), Math.max(0, -max), -min);
-  if (bare === '' || bare === '+' || bare === '.') return true;
-  if (!DECIMAL.test(bare)) return false;
-  const start = Number(bare);
-  const point = bare.indexOf('.');
-  if (point >= 0) return start <= max && start + 10 ** (point + 1 - bare.length) > min;
-  for (let power = 0; power <= 4 && start * 10 ** power <= max; power += 1) {
-    if ((start + 1) * 10 ** power > min) return true;
-  }
-  return false;
+/** What the plan holds for a field, as the form shows it; empty for none. */
+export function shownText(id: NumberField, model: CaseModel, lang: string): string {
+  const value = valueOf(model.plan, id);
+  return value === null ? '' : shownValue(id, value, model, lang);
+}
+
+/** A number of the plan in the unit that is shown. */
+export function shownValue(id: NumberField, value: number, { kUnit }: CaseModel, lang?: string): string {
+  return shownNumber(converted(id, kUnit, value), specOf(id, kUnit), lang);
 }

@@ -16,9 +16,10 @@ import { chosen } from './entry.choices.js';
 import type { Choice } from './entry.choices.js';
 import { NUMBER_FIELDS, specOf } from './entry.fields.js';
 import type { NumberField } from './entry.fields.js';
-import type { Typing } from './entry.typing.js';
+import { shownText } from './entry.numbers.js';
 import { OPTIONS, REFUSALS, limitsText } from './entry.speech.js';
 import type { Option } from './entry.speech.js';
+import type { Typing } from './entry.typing.js';
 import { entryWords } from './entry.words.js';
 import type { EntryId } from './entry.words.js';
 
@@ -28,7 +29,10 @@ export type Action = 'undo' | 'redo' | 'reset' | 'mirror' | 'dismiss';
 /** What the parts of the form are drawn from. */
 export interface FormState {
   model: CaseModel;
-  typing: Typing;
+  /** What is being typed; null before anybody has. */
+  typing: Typing | null;
+  /** The eye for which mirroring is offered. */
+  offer: EyeSide | null;
   /** Whether nothing can be changed here. */
   fixed: boolean;
   language: Language;
@@ -45,7 +49,7 @@ export function group(name: EntryId, content: unknown, language: Language): Temp
 /** A number with its label, unit, limits and, when it is wrong, what is wrong. */
 export function numberField(id: NumberField, { model, typing, fixed, language }: FormState): TemplateResult {
   const spec = specOf(id, model.kUnit);
-  const error = typing.error(id, language);
+  const error = typing?.error(id, language) ?? null;
   const aside = asideOf(id, model.plan, language);
   return html`<div class="field" part="field">
     <label for=${id}>${language.say(fieldWords)(id)}</label>
@@ -61,7 +65,7 @@ export function numberField(id: NumberField, { model, typing, fixed, language }:
         aria-describedby="${id}-aside ${id}-note"
         aria-invalid=${error === null ? 'false' : 'true'}
         ?readonly=${fixed}
-        .value=${live(typing.text(id, model, language))}
+        .value=${live(typing?.text(id) ?? shownText(id, model, language.numbers))}
       />
       <span class="unit" aria-hidden="true">${unitText(spec.limits.unit, language)}</span>
     </div>
@@ -139,11 +143,11 @@ export function offerBox(eye: EyeSide, language: Language): TemplateResult {
   </div>`;
 }
 
-export function actionButtons({ plan, canUndo, canRedo }: CaseModel, fixed: boolean, language: Language): TemplateResult {
+export function actionButtons({ plan, moves }: CaseModel, fixed: boolean, language: Language): TemplateResult {
   const say = language.say(entryWords);
   const canReset = !fixed && !samePlan(plan, withoutPlan(plan));
   return html`<div class="buttons actions">
-    ${button('undo', say('undo'), canUndo)} ${button('redo', say('redo'), canRedo)} ${button('reset', say('reset'), canReset)}
+    ${button('undo', say('undo'), moves?.canUndo ?? false)} ${button('redo', say('redo'), moves?.canRedo ?? false)} ${button('reset', say('reset'), canReset)}
   </div>`;
 }
 

@@ -1,12 +1,11 @@
 import { MODEL } from '../../core/numbers.js';
-import type { RefusedValue } from '../../core/numbers.js';
 import { isolated, withUnit } from '../internal/format.js';
 import type { Language } from '../internal/language/language.js';
 import { fieldWords } from '../internal/field.words.js';
-import { acceptedText, quoted, unitText } from '../internal/refusal.js';
+import { unitText } from '../internal/refusal.js';
 import { refusalWords } from '../internal/refusal.words.js';
 import type { Choice } from './entry.choices.js';
-import type { FieldSpec, ReadingRange } from './entry.fields.js';
+import type { FieldSpec } from './entry.fields.js';
 import { shownNumber } from './entry.numbers.js';
 import { entryWords } from './entry.words.js';
 import type { EntryId } from './entry.words.js';
@@ -52,17 +51,6 @@ export const OPTIONS: Record<Choice, readonly Option[]> = {
 /** What an empty field stands for. */
 const EMPTY = { none: 'mayBeEmpty', model: 'emptyAsEstimated', age: 'emptyCountsAs' } as const satisfies Record<NonNullable<FieldSpec['empty']>, EntryId>;
 
-const NO_NUMBER: Partial<Record<string, EntryId>> = {
-  D: 'noNumberD',
-  mm: 'noNumberMillimetres',
-  µm: 'noNumberMicrometres',
-  '°': 'noNumberDegrees',
-  years: 'noNumberYears',
-};
-
-/** Longest text that is quoted in full. */
-const QUOTED = 20;
-
 /** `28–75 D`, `−1 to 3 D, empty: as estimated`. */
 export function limitsText(spec: FieldSpec, language: Language): string {
   const say = language.say(entryWords);
@@ -84,62 +72,17 @@ function newLimitsText(spec: FieldSpec, language: Language): string {
   return spec.empty === null ? limits : say(EMPTY[spec.empty], { limits, age: MODEL.arcs.referenceAge });
 }
 
-/** What is wrong with a text, in whatever language it is asked for. */
-export type Complaint = (language: Language) => string;
-
-export function emptyText(spec: FieldSpec): Complaint {
-  return (language) => language.say(entryWords)('empty', { field: language.say(fieldWords)(spec.id), range: allowed(spec, language) });
-}
-
-export function notNumberText(spec: FieldSpec, text: string): Complaint {
-  const id = NO_NUMBER[spec.limits.unit] ?? 'noNumber';
-  return (language) =>
-    language.say(entryWords)(id, { field: language.say(fieldWords)(spec.id), text: quoted(text.trim(), language, QUOTED), range: allowed(spec, language) });
-}
-
-export function outsideText(spec: FieldSpec, typed: string): Complaint {
-  return (language) =>
-    language.say(entryWords)('outside', { field: language.say(fieldWords)(spec.id), value: typedText(spec, typed, language), range: allowed(spec, language) });
-}
-
-/** A reading on the wrong side of the other one: `range` is where it may lie beside it. A longer radius is a flatter cornea. */
-export function orderText(spec: FieldSpec, typed: string, { min, max, atMost }: ReadingRange): Complaint {
-  const flat = spec.id === 'flatK';
-  const id = spec.limits.unit === 'D' ? (flat ? 'flatAboveSteep' : 'steepBelowFlat') : flat ? 'flatShorter' : 'steepLonger';
-  return (language) => {
-    const other = (value: number): string => shownNumber(value, spec, language.numbers);
-    const [low, high] = atMost ? [limit(min, language), other(max)] : [other(min), limit(max, language)];
-    const range = rangeText(spec, low, high, language);
-    return language.say(entryWords)(id, { field: language.say(fieldWords)(spec.id), value: typedText(spec, typed, language), range });
-  };
-}
-
-/** For what the model refuses for a reason of its own. */
-export function refusedText(spec: FieldSpec, typed: string, refusal: RefusedValue): Complaint {
-  return (language) =>
-    language.say(refusalWords)('refused', {
-      field: language.say(fieldWords)(spec.id),
-      value: typedText(spec, typed, language),
-      limits: acceptedText(refusal, language, REFUSALS),
-    });
-}
-
-function allowed(spec: FieldSpec, language: Language): string {
+/** What a field takes, as in a sentence. */
+export function allowed(spec: FieldSpec, language: Language): string {
   return rangeText(spec, limit(spec.limits.min, language), limit(spec.limits.max, language), language);
 }
 
-function rangeText(spec: FieldSpec, low: string, high: string, language: Language): string {
+export function rangeText(spec: FieldSpec, low: string, high: string, language: Language): string {
   const { numbers } = language;
   return language.say(entryWords)('range', { low: isolated(low, numbers), high: withUnit(high, unitText(spec.limits.unit, language), numbers) });
 }
 
 /** Limits are easier to read without decimals that say nothing. */
-function limit(value: number, { numbers }: Language): string {
+export function limit(value: number, { numbers }: Language): string {
   return shownNumber(value, { digits: [0, 2] }, numbers).replace('-', '−');
-}
-
-/** A number as it was typed, cut when it is long, with the unit of its field. */
-function typedText(spec: FieldSpec, typed: string, language: Language): string {
-  const shown = typed.length > QUOTED ? `${typed.slice(0, QUOTED)}…` : typed;
-  return withUnit(shown, unitText(spec.limits.unit, language), language.numbers);
 }

@@ -1,11 +1,14 @@
 import type { CompletePlan, EyePlan, RefusedValue } from '../../core/numbers.js';
 import type { CaseModel } from '../internal/case-model.js';
+import { movesOf } from '../internal/case-moves.js';
 import type { Language } from '../internal/language/language.js';
-import { NUMBER_FIELDS, converted, isPlanned, put, rangeBeside, sourceOf, specOf, valueOf } from './entry.fields.js';
+import { emptyText, notNumberText, orderText, outsideText, rangeBeside, refusedText } from './entry.complaints.js';
+import type { Complaint } from './entry.complaints.js';
+import { NUMBER_FIELDS, converted, isPlanned, specOf, valueOf } from './entry.fields.js';
 import type { FieldSpec, NumberField } from './entry.fields.js';
-import { isUnfinished, readNumber, shownNumber } from './entry.numbers.js';
-import { emptyText, notNumberText, orderText, outsideText, refusedText } from './entry.speech.js';
-import type { Complaint } from './entry.speech.js';
+import { shownValue } from './entry.numbers.js';
+import { put, sourceOf } from './entry.patches.js';
+import { isUnfinished, readNumber } from './entry.reading.js';
 
 /** What is wrong with a text. While it is being typed, `early` says that it may yet come right. */
 interface Problem {
@@ -45,9 +48,9 @@ export class Typing {
     return this.typed.has(id);
   }
 
-  /** What a field shows. */
-  text(id: NumberField, model: CaseModel, { numbers }: Language): string {
-    return this.typed.get(id)?.text ?? shownText(id, model, numbers);
+  /** What was typed into a field, where that is what it shows. */
+  text(id: NumberField): string | undefined {
+    return this.typed.get(id)?.text;
   }
 
   /** What is to be said of a field, once it is sure that more typing will not mend it. */
@@ -65,7 +68,7 @@ export class Typing {
     const base = old && Object.is(old.at, value) ? old.base : value;
     this.typed.set(id, { text, problem: null, finished: false, base, at: value });
     const source = sourceOf(NUMBER_FIELDS[id].planField);
-    this.judge(model, model.move(this.patch(model), source, this.from));
+    this.judge(model, movesOf(model).move(this.patch(model), source, this.from));
     this.restore(model, source);
     for (const [each, typed] of this.typed) typed.at = valueOf(model.plan, each);
     this.moving = model.moving;
@@ -81,14 +84,14 @@ export class Typing {
 
   /** Commits what has been accepted. */
   leave(model: CaseModel): void {
-    if (this.moving) model.commit(sourceOf(NUMBER_FIELDS[this.last].planField), this.from);
+    if (this.moving) movesOf(model).commit(sourceOf(NUMBER_FIELDS[this.last].planField), this.from);
     this.moving = false;
   }
 
   /** Puts back what the plan holds. */
   cancel(id: NumberField, model: CaseModel): void {
     this.typed.delete(id);
-    if (this.moving) model.cancel();
+    if (this.moving) movesOf(model).cancel();
     this.moving = false;
   }
 
@@ -134,7 +137,7 @@ export class Typing {
     for (const [id, { problem, base }] of this.typed) {
       if (problem && !Object.is(valueOf(model.plan, id), base)) put(patch, id, base, model.plan, this.before ?? model.plan);
     }
-    if (Object.keys(patch).length > 0) model.move(patch, source, this.from);
+    if (Object.keys(patch).length > 0) movesOf(model).move(patch, source, this.from);
   }
 
   /** The number in a reading's field, in the unit that is shown: the typed one when it can be read. */
@@ -176,14 +179,4 @@ function exactly(id: NumberField, shown: number, base: number | null, model: Cas
   const known = [base, partner ? valueOf(model.plan, partner) : null];
   const meant = known.find((value) => value !== null && Number(shownValue(id, value, model)) === shown);
   return meant ?? converted(id, model.kUnit, shown);
-}
-
-/** What the plan holds for a field, as the form shows it; empty for none. */
-function shownText(id: NumberField, model: CaseModel, lang: string): string {
-  const value = valueOf(model.plan, id);
-  return value === null ? '' : shownValue(id, value, model, lang);
-}
-
-function shownValue(id: NumberField, value: number, { kUnit }: CaseModel, lang?: string): string {
-  return shownNumber(converted(id, kUnit, value), specOf(id, kUnit), lang);
 }

@@ -2,7 +2,6 @@ import { isServer } from 'lit';
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { askForCase } from './case-context.js';
 import type { CaseModel } from './case-model.js';
-import { undoByKey } from './undo-keys.js';
 
 type Host = ReactiveControllerHost & HTMLElement & { for: string };
 
@@ -22,7 +21,7 @@ export class CaseController implements ReactiveController {
     host.addController(this);
     // The keys of a view that lies outside of its case do not bubble through it.
     host.addEventListener('keydown', (event) => {
-      if (host.for && this.model) undoByKey(event, this.model, host.localName);
+      if (host.for) this.model?.moves?.byKey(event, host.localName);
     });
   }
 
@@ -36,7 +35,7 @@ export class CaseController implements ReactiveController {
   }
 
   hostDisconnected(): void {
-    this.model?.abandon(this.host);
+    this.model?.moves?.abandon(this.host);
     this.#take(null);
     this.#stopWatching();
   }

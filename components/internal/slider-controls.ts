@@ -2,6 +2,7 @@ import { html } from 'lit';
 import type { ReactiveController, ReactiveControllerHost, TemplateResult } from 'lit';
 import type { EyePlan } from '../../core/numbers.js';
 import type { CaseModel } from './case-model.js';
+import { movesOf } from './case-moves.js';
 import { keyStep, movesNativeSlider } from './key-step.js';
 import type { Steppable } from './key-step.js';
 
@@ -92,7 +93,7 @@ export class SliderControls<Name extends string> implements ReactiveController {
     const model = this.owner.sliderModel();
     if (!model) return;
     if (event.key === 'Escape' && model.moving) {
-      model.cancel();
+      movesOf(model).cancel();
     } else {
       const value = keyStep(event, this.owner.sliderRange(name));
       if (value === null) {
@@ -101,7 +102,7 @@ export class SliderControls<Name extends string> implements ReactiveController {
         return;
       }
       this.#show(name);
-      model.move(this.owner.sliderPatch(name, value), this.owner.sliderSource(name), this.host);
+      movesOf(model).move(this.owner.sliderPatch(name, value), this.owner.sliderSource(name), this.host);
     }
     // Neither the native slider nor a slide deck around it shall act on the same key.
     event.preventDefault();
@@ -111,12 +112,13 @@ export class SliderControls<Name extends string> implements ReactiveController {
   /** Assistive technology that sets the slider itself. The native event would leak out of the shadow root. */
   #onInput(event: Event, name: Name): void {
     event.stopPropagation();
+    const model = this.owner.sliderModel();
     const value = Math.round(Number((event.target as HTMLInputElement).value));
-    this.owner.sliderModel()?.move(this.owner.sliderPatch(name, value), this.owner.sliderSource(name), this.host);
+    if (model) movesOf(model).move(this.owner.sliderPatch(name, value), this.owner.sliderSource(name), this.host);
   }
 
   #commit(name: Name): void {
-    if (!this.owner.sliderHeld()) this.owner.sliderModel()?.commit(this.owner.sliderSource(name), this.host);
+    if (!this.owner.sliderHeld()) this.owner.sliderModel()?.moves?.commit(this.owner.sliderSource(name), this.host);
   }
 
   readonly #onFocus = (event: FocusEvent): void => {

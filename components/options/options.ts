@@ -2,6 +2,7 @@ import { adoptStyles, html, nothing } from 'lit';
 import type { PropertyValues, TemplateResult } from 'lit';
 import type { CaseModel } from '../internal/case-model.js';
 import type { Say } from '../internal/language/language.js';
+import { Later } from '../internal/later.js';
 import { noticeStyles } from '../internal/notices.js';
 import { property, state } from '../internal/property.js';
 import { SourceController } from '../internal/source-controller.js';
@@ -77,6 +78,7 @@ export class AstigOptions extends AstigView implements GivenLimits {
 
   private readonly search = new PlanSearch(this);
   readonly #source = new SourceController(this, this.language);
+  readonly #moves = new Later(this, () => import('../internal/case-moves.js'));
   #taken: TakenLimits = NO_LIMITS;
   #shown: CaseModel | null = null;
   /** The list that is known to whoever works in the form. */
@@ -137,6 +139,7 @@ export class AstigOptions extends AstigView implements GivenLimits {
     const shared = language.say(sharedWords);
     if (!model) return html`<p class="quiet">${shared('noCase')}</p>`;
     const { found } = this.search;
+    if (this.editable) this.#moves.need();
     return html`${refusedCase(model, language)} ${this.editable ? this.#limits(model) : nothing}
       ${this.editable && this.formOpen && this.#form ? nothing : refusedLimits(this.#taken, language)}
       <div class="list">${found ? this.#list(model, found) : html`<p>${this.#say('moving')}</p>`}</div>
@@ -183,14 +186,15 @@ export class AstigOptions extends AstigView implements GivenLimits {
       this.order = pressed(this.order, sort as SortKey);
       this.spoken = this.#say('sorted', { order: orderText(this.order, this.language) });
     }
-    if (rank && button!.getAttribute('aria-disabled') !== 'true') this.#choose(Number(rank));
+    if (rank && button!.getAttribute('aria-disabled') !== 'true') void this.#choose(Number(rank));
   }
 
-  #choose(rank: number): void {
+  async #choose(rank: number): Promise<void> {
+    const { movesOf } = this.#moves.part ?? (await import('../internal/case-moves.js'));
     const option = this.search.found?.options[rank - 1];
     // A movement of somebody else is not to be ended by this one.
     if (!option || !this.model || this.model.moving) return;
-    this.model.choose(patchOf(option.plan), 'astig-options choose', this);
+    movesOf(this.model).choose(patchOf(option.plan), 'astig-options choose', this);
     // What it does to the eye, other elements of the page may say.
     this.spoken = this.#say('chosen', { rank, plan: planText(option.plan, this.language) });
   }

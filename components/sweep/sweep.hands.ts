@@ -3,6 +3,7 @@ import type { ReactiveControllerHost, SVGTemplateResult, TemplateResult } from '
 import { site } from '../../core/numbers.js';
 import type { EyePlan } from '../../core/numbers.js';
 import type { CaseModel } from '../internal/case-model.js';
+import { movesOf } from '../internal/case-moves.js';
 import { DragController, REACH } from '../internal/drag-controller.js';
 import type { DragTarget } from '../internal/drag-controller.js';
 import { px } from '../internal/geometry.js';
@@ -71,7 +72,8 @@ export class SweepHands implements DragTarget<Handle>, SliderOwner<Handle> {
 
   /** Puts the incision somewhere in one go. Where none was planned, its slider comes with the next rendering. */
   choose(incisionSite: number, quietly: boolean): void {
-    this.sweep.model()?.choose({ incisionSite }, SOURCE, this.host);
+    const model = this.sweep.model();
+    if (model) movesOf(model).choose({ incisionSite }, SOURCE, this.host);
     this.host.requestUpdate();
     void this.host.updateComplete.then(() => {
       if (quietly) this.#sliders.focusQuietly('marker');
@@ -116,16 +118,17 @@ export class SweepHands implements DragTarget<Handle>, SliderOwner<Handle> {
 
   move(_handle: Handle, { x }: Point, { altKey }: PointerEvent): void {
     this.#dragged = true;
-    this.sweep.model()?.move({ incisionSite: siteAt(this.sweep.frame()!.layout, x + this.#offset, altKey) }, SOURCE, this.host);
+    const model = this.sweep.model();
+    if (model) movesOf(model).move({ incisionSite: siteAt(this.sweep.frame()!.layout, x + this.#offset, altKey) }, SOURCE, this.host);
   }
 
   end(): void {
-    this.sweep.model()?.commit(SOURCE, this.host);
+    this.sweep.model()?.moves?.commit(SOURCE, this.host);
     this.host.requestUpdate();
   }
 
   cancel(): void {
-    this.sweep.model()?.cancel();
+    this.sweep.model()?.moves?.cancel();
     this.host.requestUpdate();
   }
 

@@ -1,4 +1,5 @@
 import { expect, fixture, html } from '@open-wc/testing';
+import { movesOf } from '../../components/internal/case-moves.js';
 import { emulate } from '../engine.js';
 import { DOGWOOD, Form } from './entry-support.js';
 import { listen, press } from './support.js';
@@ -19,11 +20,11 @@ describe('astig-entry: changes from elsewhere', () => {
     const form = await Form.open(DOGWOOD);
     const { model } = form.eye;
     await form.retype('arcLength', '5');
-    model.move({ arcLength: 60, incisionSite: 33 }, 'astig-cornea arc-end-handle', null);
+    movesOf(model).move({ arcLength: 60, incisionSite: 33 }, 'astig-cornea arc-end-handle', null);
     await form.settled();
     expect([form.text('arcLength'), form.text('incisionSite')]).to.deep.equal(['5', '33']);
     await press('Tab');
-    model.move({ arcLength: 70 }, 'astig-cornea arc-end-handle', null);
+    movesOf(model).move({ arcLength: 70 }, 'astig-cornea arc-end-handle', null);
     await form.settled();
     expect([form.text('arcLength'), form.isWrong('arcLength')]).to.deep.equal(['70', false]);
   });
@@ -31,14 +32,14 @@ describe('astig-entry: changes from elsewhere', () => {
   it('keeps a wrong text while something else is chosen, taken back and dragged', async () => {
     const form = await Form.open(DOGWOOD);
     await form.fill('age', '999');
-    form.eye.model.choose({ incisionSite: 22 }, 'astig-cornea incision-handle', null);
+    movesOf(form.eye.model).choose({ incisionSite: 22 }, 'astig-cornea incision-handle', null);
     await form.settled();
     form.eye.undo();
     await form.settled();
     expect([form.text('age'), form.text('incisionSite')]).to.deep.equal(['999', '20']);
-    form.eye.model.move({ incisionSite: 33 }, 'astig-cornea incision-handle', null);
+    movesOf(form.eye.model).move({ incisionSite: 33 }, 'astig-cornea incision-handle', null);
     await form.settled();
-    form.eye.model.commit('astig-cornea incision-handle', null);
+    movesOf(form.eye.model).commit('astig-cornea incision-handle', null);
     await form.settled();
     expect([form.text('age'), form.isWrong('age')]).to.deep.equal(['999', true]);
   });

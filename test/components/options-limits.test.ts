@@ -1,5 +1,6 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import { sendKeys } from '@web/test-runner-commands';
+import { movesOf } from '../../components/internal/case-moves.js';
 import { itInEveryScheme } from '../engine.js';
 import { List, ROWAN, chances } from './options-support.js';
 import { CEDAR, drawn, press } from './support.js';
@@ -130,7 +131,7 @@ describe('astig-options: where it stands', () => {
     await list.click(list.find('td summary'));
     await expect(list.view).to.be.accessible();
     list.view.style.inlineSize = '320px';
-    list.eye.model.move({ steepK: 45 }, 'test', null);
+    movesOf(list.eye.model).move({ steepK: 45 }, 'test', null);
     await list.view.ready;
     await expect(list.view).to.be.accessible();
     list.view.readOnly = true;

@@ -3,6 +3,7 @@ import { sendMouse } from '@web/test-runner-commands';
 import { suggestPlans } from '../../core/index.js';
 import type { EyePlan, SuggestedPlan } from '../../core/index.js';
 import type { AstigOptions } from '../../components/options/options.js';
+import { movesOf } from '../../components/internal/case-moves.js';
 import { List, ROWAN, chances } from './options-support.js';
 import { CEDAR, bringIntoView, centreOf, dragMouse, drawn, listen, onEye, press, until } from './support.js';
 
@@ -183,13 +184,13 @@ describe('astig-options: when it is calculated', () => {
   it('keeps the old list, marked, while the eye itself is being changed, and refreshes it afterwards', async () => {
     const list = await List.open();
     const { model } = list.eye;
-    model.move({ steepK: 46 }, 'test', null);
+    movesOf(model).move({ steepK: 46 }, 'test', null);
     await list.view.ready;
     expect([list.text('caption'), list.find('table').getAttribute('aria-busy')]).to.deep.equal(['The eye is being changed: this list will be refreshed when you let go.', 'true']);
     expect(list.column('[part=chance]')).to.deep.equal(chances());
     await list.click(list.button(1));
     expect(list.eye.plan.incisionSite).to.equal(0);
-    model.commit('test', null);
+    movesOf(model).commit('test', null);
     await list.view.ready;
     expect([list.column('[part=chance]'), list.find('table').getAttribute('aria-busy')]).to.deep.equal([chances({}, { ...ROWAN, steepK: 46 }), 'false']);
   });
