@@ -6,7 +6,6 @@ import { answerForCase } from '../internal/case-context.js';
 import { CaseModel, withoutPlan } from '../internal/case-model.js';
 import type { KUnit } from '../internal/case-model.js';
 import { property } from '../internal/property.js';
-import { restyle } from '../internal/restyle.js';
 import { numberConverter, readingsInDioptres } from './settings.js';
 import type { GivenReading } from './settings.js';
 
@@ -154,8 +153,8 @@ export class AstigCase extends LitElement {
     this.#showEarlyPlan();
   }
 
-  adoptedCallback(): void {
-    restyle(this);
+  async adoptedCallback(): Promise<void> {
+    (await import('../internal/restyle.js')).restyle(this);
   }
 
   override requestUpdate(name?: PropertyKey, oldValue?: unknown, options?: PropertyDeclaration): void {

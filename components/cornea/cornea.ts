@@ -2,6 +2,7 @@ import { html, nothing } from 'lit';
 import type { PropertyValues, TemplateResult } from 'lit';
 import { AstigDrawing } from '../internal/drawing.js';
 import { drawingStyles } from '../internal/drawing-styles.js';
+import { lastOf } from '../internal/last.js';
 import { Later } from '../internal/later.js';
 import { isPlanned } from '../internal/planned.js';
 import { property } from '../internal/property.js';
@@ -54,7 +55,7 @@ export class AstigCornea extends AstigDrawing {
   @property({ type: Boolean, attribute: 'hide-spread' }) hideSpread = false;
 
   readonly #hands = new Later(this, async () => new (await import('./cornea.hands.js')).CorneaHands(this, this.#worked()));
-  #known: { key: string; layout: CorneaLayout } | null = null;
+  readonly #layoutOf = lastOf(layoutCornea);
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     super.willUpdate(changed);
@@ -115,11 +116,8 @@ export class AstigCornea extends AstigDrawing {
   #layout(): CorneaLayout {
     const { width, font, family } = this.size;
     const { eye } = this.model!.plan;
-    const title = this.language.say(sharedWords)(eye);
     const place = this.language.say(placeWords);
-    const sides = { temporal: place('temporal'), nasal: place('nasal') };
-    const key = `${width} ${font} ${family} ${this.#turn} ${eye} ${title} ${sides.temporal} ${sides.nasal}`;
-    if (this.#known?.key !== key) this.#known = { key, layout: layoutCornea({ width, font, family, turn: this.#turn, eye, title, sides }) };
-    return this.#known.layout;
+    const title = this.language.say(sharedWords)(eye);
+    return this.#layoutOf({ width, font, family, turn: this.#turn, eye, title, sides: { temporal: place('temporal'), nasal: place('nasal') } });
   }
 }

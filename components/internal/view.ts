@@ -5,7 +5,6 @@ import type { CaseModel } from './case-model.js';
 import { LanguageController } from './language/language-controller.js';
 import { keepOwnKeys } from './own-keys.js';
 import { property } from './property.js';
-import { restyle } from './restyle.js';
 import { STAMP, stampOf } from './stamp.js';
 
 /**
@@ -83,7 +82,7 @@ export abstract class AstigView extends LitElement {
   }
 
   adoptedCallback(): void {
-    restyle(this);
+    this.waitFor(import('./restyle.js').then(({ restyle }) => restyle(this)));
   }
 
   /**

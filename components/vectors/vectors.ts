@@ -9,6 +9,7 @@ import { px } from '../internal/geometry.js';
 import type { Point } from '../internal/geometry.js';
 import { labelText } from '../internal/label-text.js';
 import { nearestOn } from '../internal/labels.js';
+import { lastOf } from '../internal/last.js';
 import { line } from '../internal/line.js';
 import { property, state } from '../internal/property.js';
 import type { Question } from '../internal/source-controller.js';
@@ -52,7 +53,7 @@ export class AstigVectors extends AstigDrawing {
   @state() private named: VectorSource | null = null;
 
   readonly #radius = new Tween(this);
-  #known: { key: string; layout: VectorsLayout } | null = null;
+  readonly #layoutOf = lastOf(layoutVectors);
 
   protected override render(): TemplateResult {
     const { model, language } = this;
@@ -151,10 +152,7 @@ export class AstigVectors extends AstigDrawing {
   #layout(): VectorsLayout {
     const { width, font, family } = this.size;
     const shared = this.language.say(sharedWords);
-    const corners = [shared('with'), shared('against')] as const;
-    const key = `${width} ${font} ${family} ${corners.join(' ')}`;
-    if (this.#known?.key !== key) this.#known = { key, layout: layoutVectors({ width, font, family, corners }) };
-    return this.#known.layout;
+    return this.#layoutOf({ width, font, family, corners: [shared('with'), shared('against')] });
   }
 }
 
