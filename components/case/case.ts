@@ -119,7 +119,8 @@ export class AstigCase extends LitElement {
 
   set plan(plan: EyePlan | null) {
     this.#early = null;
-    this.#show({ ...DEFAULTS, ...dropEmpty(plan ?? {}) });
+    // Fields that say nothing are what they are by default.
+    this.#show(Object.fromEntries(FIELDS.map((field) => [field, plan?.[field] ?? DEFAULTS[field]])) as unknown as CompletePlan);
     this.stale = true;
   }
 
@@ -252,9 +253,4 @@ function radiusOrAsIs(dioptres: number): number {
   } catch {
     return dioptres;
   }
-}
-
-/** Without the fields that say nothing, so that the defaults stand. */
-function dropEmpty(plan: EyePlan): Partial<CompletePlan> {
-  return Object.fromEntries(Object.entries(plan).filter(([, value]) => value !== null && value !== undefined));
 }

@@ -11,7 +11,6 @@ export const numberConverter: ComplexAttributeConverter<number | null> = {
     if (trimmed === '' || trimmed === 'none') return null;
     return DECIMAL.test(trimmed) ? Number(trimmed) : (text as unknown as number);
   },
-  toAttribute: (value) => (value === null ? null : String(value)),
 };
 
 type Reading = 'flatK' | 'steepK';

@@ -89,7 +89,7 @@ export class AstigCornea extends AstigDrawing {
       <figcaption class="quiet">${say(`${viewpoint}Caption`)} <span class="hint">${this.editable && isPlanned(plan) ? say('hint') : nothing}</span>
         ${this.hideSpread ? nothing : html`${say('spreadHint')} ${this.source.button({ figure: 'spread' }, shared('source'), shared('sourceOfSpread'))}`}
       </figcaption>
-      ${this.picture.render(this.pictures)}
+      ${this.pictureRow()}
     </figure>
     ${this.source.render()}`;
   }

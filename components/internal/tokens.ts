@@ -6,7 +6,7 @@ import { css } from 'lit';
  */
 export const tokens = css`
   :host {
-    --_ground: var(--astig-ground, light-dark(#ffffff, #1d2024));
+    --_ground: var(--astig-ground, light-dark(#fff, #1d2024));
     --_ink: var(--astig-ink, light-dark(#1b1f24, #eceae4));
     --_quiet: var(--astig-quiet, light-dark(#565d66, #a9afb7));
     --_line: var(--astig-line, light-dark(#c5cad0, #4a5058));

@@ -104,7 +104,7 @@ export class AstigSweep extends AstigDrawing {
         </div>
         ${hands?.sliders()} ${sweepKey({ told, present, hideSpread, language })}
         ${sweepCaption({ plan, source, language, editable, hideSpread })}
-        ${hands && !present ? this.#planButton(hands, sweep, told) : nothing} ${this.picture.render(this.pictures)}
+        ${hands && !present ? this.#planButton(hands, sweep, told) : nothing} ${this.pictureRow()}
       </figure>
       ${this.source.render()}`;
   }

@@ -72,7 +72,7 @@ export class AstigVectors extends AstigDrawing {
       ${this.#key(arrows)}
       <figcaption class="quiet readout">${this.#caption(arrows)}</figcaption>
       ${this.hideSpread ? nothing : html`<p class="quiet">${this.#spreadCaption()} ${this.source.button({ figure: 'spread' }, shared('source'), shared('sourceOfSpread'))}</p>`}
-      ${this.picture.render(this.pictures)}
+      ${this.pictureRow()}
     </figure>
     ${this.source.render()}`;
   }

@@ -3,8 +3,8 @@ import type { ReactiveControllerHost, TemplateResult } from 'lit';
 import type { Language, Say } from '../language/language.js';
 import { addStyles } from '../late-styles.js';
 import { pictureBarStyles } from './picture-bar.styles.js';
-import type { PictureController } from './picture-controller.js';
 import { pictureWords } from './picture-words.js';
+import type { Pictures } from './pictures.js';
 
 /** A picture that is copied or dragged: as wide as is sharp on a slide. */
 const SLIDE = { width: 1600 };
@@ -19,7 +19,7 @@ export class PictureBar {
   constructor(
     private readonly host: ReactiveControllerHost & HTMLElement,
     private readonly language: Language,
-    private readonly picture: PictureController,
+    private readonly picture: Pictures,
   ) {
     addStyles(host, pictureBarStyles);
   }

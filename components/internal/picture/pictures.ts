@@ -5,26 +5,18 @@ import { Later } from '../later.js';
 import type { Waiting } from '../later.js';
 import type { PictureBar } from './picture-bar.js';
 import type { PictureSize } from './raster.js';
+import { standAlone } from './stand-alone.js';
 
-/**
- * Gives a drawing away: as a file, as pixels, and through a row under it. What makes the file follows the first drawing, and
- * belongs to it for who waits for `updateComplete`; what few pages ask for is loaded when they do.
- */
-export class PictureController implements ReactiveController {
-  readonly #standAlone: Later<(host: HTMLElement) => string>;
+/** Gives a drawing away: as a file, as pixels, and through a row under it. What few pages ask for is loaded when they do. */
+export class Pictures implements ReactiveController {
   readonly #bar: Later<PictureBar>;
 
   constructor(
     private readonly host: ReactiveControllerHost & HTMLElement & Waiting,
     language: Language,
   ) {
-    this.#standAlone = new Later(host, async () => (await import('./stand-alone.js')).standAlone);
     this.#bar = new Later(host, async () => new (await import('./picture-bar.js')).PictureBar(host, language, this));
     host.addController(this);
-  }
-
-  hostUpdated(): void {
-    this.#standAlone.need();
   }
 
   hostUpdate(): void {
@@ -33,8 +25,6 @@ export class PictureController implements ReactiveController {
 
   /** The drawing as an SVG file. See `standAlone`. */
   file(): string {
-    const { part: standAlone } = this.#standAlone;
-    if (!standAlone) throw new Error(`${this.host.localName}: there is no drawing to export yet; wait for updateComplete.`);
     return standAlone(this.host);
   }
 
@@ -44,8 +34,8 @@ export class PictureController implements ReactiveController {
     return (await import('./raster.js')).raster(file, size);
   }
 
-  /** The row, once it has been loaded, where the page wants it. */
-  render(wanted: boolean): TemplateResult | typeof nothing {
-    return (wanted && this.#bar.need()?.render()) || nothing;
+  /** The row, once it has been loaded. */
+  row(): TemplateResult | typeof nothing {
+    return this.#bar.need()?.render() ?? nothing;
   }
 }
