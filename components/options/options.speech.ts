@@ -7,7 +7,6 @@ import { placeWords } from '../internal/place.words.js';
 import { eyeId, sharedWords } from '../internal/words.js';
 import { LISTS } from './options.limits.js';
 import type { LimitRefusal, TextLimit } from './options.limits.js';
-import type { Order, SortKey } from './options.order.js';
 import { optionsWords } from './options.words.js';
 import type { OptionsId } from './options.words.js';
 
@@ -61,20 +60,9 @@ export function countText(cautions: readonly Caution[], language: Language): str
   return joined(texts, 'list', language);
 }
 
-const ORDER: Record<SortKey, readonly [OptionsId, OptionsId]> = {
-  chance: ['byChance', 'byChanceReversed'],
-  remaining: ['byRemaining', 'byRemainingReversed'],
-  surgery: ['bySurgery', 'bySurgeryReversed'],
-};
-
-/** `by chance, highest first`. */
-export function orderText({ key, reversed }: Order, language: Language): string {
-  return language.say(optionsWords)(ORDER[key][reversed ? 1 : 0]);
-}
-
-/** What the list holds and in which order. */
-export function captionText(count: number, { eye }: CompletePlan, order: Order, language: Language): string {
-  const values = { count, eye: language.say(sharedWords)(eyeId(eye)), order: orderText(order, language) };
+/** What the list holds and in which order, which is `by chance, highest first` to begin with. */
+export function captionText(count: number, { eye }: CompletePlan, order: string | undefined, language: Language): string {
+  const values = { count, eye: language.say(sharedWords)(eyeId(eye)), order: order ?? language.say(optionsWords)('byChance') };
   return language.say(optionsWords)(count === 1 ? 'captionOne' : 'caption', values);
 }
 

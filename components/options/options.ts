@@ -16,12 +16,12 @@ import type { LimitsForm } from './options.form.js';
 import { NO_LIMITS, planLimits, takeLimits } from './options.limits.js';
 import type { GivenLimits, TakenLimits } from './options.limits.js';
 import { againstBox, presentBox, refusedCase, refusedLimits } from './options.notes.js';
-import { BY_RANK, ordered, pressed } from './options.order.js';
+import { BY_RANK, ranked } from './options.order.js';
 import type { Order, SortKey } from './options.order.js';
-import { patchOf, sameSurgery } from './options.plan.js';
+import { sameSurgery } from './options.plan.js';
 import { PlanSearch } from './options.search.js';
 import type { Found } from './options.search.js';
-import { captionText, limitRefusal, offeredText, orderText, planText } from './options.speech.js';
+import { captionText, limitRefusal, offeredText } from './options.speech.js';
 import { optionsStyles } from './options.styles.js';
 import { planTable } from './options.table.js';
 import { optionsWords } from './options.words.js';
@@ -78,7 +78,7 @@ export class AstigOptions extends AstigView implements GivenLimits {
 
   private readonly search = new PlanSearch(this);
   readonly #source = new SourceController(this, this.language);
-  readonly #moves = new Later(this, () => import('../internal/case-moves.js'));
+  readonly #hands = new Later(this, () => import('./options.hands.js'));
   #taken: TakenLimits = NO_LIMITS;
   #shown: CaseModel | null = null;
   /** The list that is known to whoever works in the form. */
@@ -128,9 +128,8 @@ export class AstigOptions extends AstigView implements GivenLimits {
   /** What came of a change in the form is spoken: the form stands far from the list. */
   #hear(limited: boolean): void {
     const { found } = this.search;
-    const count = found?.options.length ?? 0;
     if (limited) this.spoken = this.#taken.refusals.map((refusal) => limitRefusal(refusal, this.language)).join(' ');
-    else if (found !== this.#heard && found) this.spoken = count === 1 ? this.#say('countedOne') : this.#say('counted', { count });
+    else if (found !== this.#heard && found) this.spoken = this.#hands.part?.countedText(found.options.length, this.language) ?? '';
     this.#heard = found;
   }
 
@@ -139,7 +138,6 @@ export class AstigOptions extends AstigView implements GivenLimits {
     const shared = language.say(sharedWords);
     if (!model) return html`<p class="quiet">${shared('noCase')}</p>`;
     const { found } = this.search;
-    if (this.editable) this.#moves.need();
     return html`${refusedCase(model, language)} ${this.editable ? this.#limits(model) : nothing}
       ${this.editable && this.formOpen && this.#form ? nothing : refusedLimits(this.#taken, language)}
       <div class="list">${found ? this.#list(model, found) : html`<p>${this.#say('moving')}</p>`}</div>
@@ -162,14 +160,16 @@ export class AstigOptions extends AstigView implements GivenLimits {
   #list(model: CaseModel, { options, against }: Found): TemplateResult {
     const { language } = this;
     const say = this.#say;
+    const { order } = this;
+    const hands = this.#hands.need();
     const { stale } = this.search;
     const used = stale ? -1 : options.findIndex(({ plan }) => sameSurgery(plan, model.plan));
     const inUse = used < 0 ? null : used + 1;
-    const caption = stale ? say(model.moving ? 'moving' : 'refreshing') : captionText(options.length, model.plan, this.order, language);
+    const caption = stale ? say(model.moving ? 'moving' : 'refreshing') : captionText(options.length, model.plan, hands?.orderText(order, language), language);
     return html`${againstBox(against, model.plan, language)} ${presentBox(model, stale ? null : inUse, language)}
       ${options.length === 0 ? html`<p>${say('nothing')}</p>` : html`<div class="wrap" @click=${this.#onClick}>${planTable({
-            rows: ordered(options, this.order),
-            order: this.order,
+            rows: hands ? hands.ordered(options, order) : ranked(options),
+            order,
             caption,
             inUse,
             stale,
@@ -181,22 +181,21 @@ export class AstigOptions extends AstigView implements GivenLimits {
 
   #onClick(event: Event): void {
     const button = (event.target as Element).closest<HTMLButtonElement>('button');
-    const { sort, rank } = button?.dataset ?? {};
-    if (sort) {
-      this.order = pressed(this.order, sort as SortKey);
-      this.spoken = this.#say('sorted', { order: orderText(this.order, this.language) });
-    }
-    if (rank && button!.getAttribute('aria-disabled') !== 'true') void this.#choose(Number(rank));
+    if (button && button.getAttribute('aria-disabled') !== 'true') void this.#press(button.dataset);
   }
 
-  async #choose(rank: number): Promise<void> {
-    const { movesOf } = this.#moves.part ?? (await import('../internal/case-moves.js'));
-    const option = this.search.found?.options[rank - 1];
+  async #press({ sort, rank }: DOMStringMap): Promise<void> {
+    // The list may be pressed before what acts on it is there.
+    if (!this.#hands.part) await this.updateComplete;
+    const { part: hands } = this.#hands;
+    const { model, language } = this;
+    if (hands && sort) {
+      this.order = hands.pressed(this.order, sort as SortKey);
+      this.spoken = hands.sortedText(this.order, language);
+    }
+    const option = this.search.found?.options[Number(rank) - 1];
     // A movement of somebody else is not to be ended by this one.
-    if (!option || !this.model || this.model.moving) return;
-    movesOf(this.model).choose(patchOf(option.plan), 'astig-options choose', this);
-    // What it does to the eye, other elements of the page may say.
-    this.spoken = this.#say('chosen', { rank, plan: planText(option.plan, this.language) });
+    if (hands && option && model && !model.moving) this.spoken = hands.choosePlan({ rank: Number(rank), option }, model, this, language);
   }
 
   #onToggle(event: Event): void {

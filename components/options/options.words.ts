@@ -18,16 +18,8 @@ export const optionsWords = {
     surgeryIs: 'how much',
 
     byChance: 'by chance, highest first',
-    byChanceReversed: 'by chance, lowest first',
-    byRemaining: 'by what remains, least first',
-    byRemainingReversed: 'by what remains, most first',
-    bySurgery: 'by amount of surgery, least first',
-    bySurgeryReversed: 'by amount of surgery, most first',
     captionOne: '1 plan for the {$eye}, {$order}',
     caption: '{$count} plans for the {$eye}, {$order}',
-    sorted: 'Sorted {$order}.',
-    countedOne: '1 plan in the list.',
-    counted: '{$count} plans in the list.',
 
     // A plan; its parts stand one after the other.
     nothingPlanned: 'nothing planned',
@@ -58,7 +50,6 @@ export const optionsWords = {
     inUse: 'In use',
     used: 'in use',
     number: ', number {$rank}',
-    chosen: 'Plan {$rank} is in use: {$plan}.',
 
     now: 'Now:',
     present: '{$plan}: {$astigmatism} remaining as expected, {$chance} end with {$good} or less.',
