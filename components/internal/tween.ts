@@ -20,14 +20,9 @@ export class Tween implements ReactiveController {
     this.#path = null;
   }
 
-  /** Where it is going, or is. */
-  get goal(): number | null {
-    return this.#path?.to ?? this.#shown;
-  }
-
   /** The value to draw now, on the way to `goal`. */
   towards(goal: number): number {
-    if (goal === this.goal) return this.#shown ?? goal;
+    if (goal === (this.#path?.to ?? this.#shown)) return this.#shown ?? goal;
     if (this.#shown === null || still()) {
       this.#shown = goal;
       this.#path = null;

@@ -4,13 +4,13 @@ import { guard } from 'lit/directives/guard.js';
 import { AstigDrawing } from '../internal/drawing.js';
 import { drawingStyles } from '../internal/drawing-styles.js';
 import { px } from '../internal/geometry.js';
+import { Glide } from '../internal/glide.js';
 import { labelText } from '../internal/label-text.js';
 import type { Say } from '../internal/language/language.js';
 import { Later } from '../internal/later.js';
 import { property } from '../internal/property.js';
 import { sourceStyles } from '../internal/source-styles.js';
 import { tokens } from '../internal/tokens.js';
-import { Tween } from '../internal/tween.js';
 import { sharedWords } from '../internal/words.js';
 import { axisSteps, axisTop } from './axis.parts.js';
 import { sweepCaption } from './sweep.caption.js';
@@ -57,7 +57,7 @@ export class AstigSweep extends AstigDrawing {
   /** Leaves out the band in which half of all eyes like this end. */
   @property({ type: Boolean, attribute: 'hide-spread' }) hideSpread = false;
 
-  readonly #axis = new Tween(this);
+  readonly #axis = new Glide(this);
   /** What is on the screen now. */
   #frame: Frame | null = null;
   readonly #hands = new Later(this, async () => new (await import('./sweep.hands.js')).SweepHands(this, this.#worked()));

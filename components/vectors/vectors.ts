@@ -7,6 +7,7 @@ import { AstigDrawing } from '../internal/drawing.js';
 import { drawingStyles } from '../internal/drawing-styles.js';
 import { px } from '../internal/geometry.js';
 import type { Point } from '../internal/geometry.js';
+import { Glide } from '../internal/glide.js';
 import { labelText } from '../internal/label-text.js';
 import { nearestOn } from '../internal/labels.js';
 import { lastOf } from '../internal/last.js';
@@ -15,7 +16,6 @@ import { property, state } from '../internal/property.js';
 import type { Question } from '../internal/source-controller.js';
 import { sourceStyles } from '../internal/source-styles.js';
 import { tokens } from '../internal/tokens.js';
-import { Tween } from '../internal/tween.js';
 import { sharedWords } from '../internal/words.js';
 import { layoutVectors, placeVectorLabels } from './vectors.layout.js';
 import type { VectorsLayout } from './vectors.layout.js';
@@ -52,7 +52,7 @@ export class AstigVectors extends AstigDrawing {
   /** The arrow that is pointed at or has the focus. */
   @state() private named: VectorSource | null = null;
 
-  readonly #radius = new Tween(this);
+  readonly #radius = new Glide(this);
   readonly #layoutOf = lastOf(layoutVectors);
 
   protected override render(): TemplateResult {
