@@ -1,4 +1,5 @@
 export * from './numbers.js';
+export * from './options.js';
 export { CONSTANTS } from './constants.js';
 export * from './figures.js';
 export * from './references.js';

@@ -1,4 +1,4 @@
-// All that calculates, without the texts on sources: what an element needs to draw.
+// All that calculates for one plan, without the texts on sources: what an element needs to draw. The search for plans is `options.js`.
 export * from './angle.js';
 export * from './arcs.js';
 export * from './astigmatism.js';
@@ -19,7 +19,6 @@ export * from './keratometry.js';
 export * from './lens.js';
 export * from './limits.js';
 export * from './model.js';
-export * from './options.js';
 export * from './plan.js';
 export * from './refraction.js';
 export { chanceWithin, ellipse } from './spread.js';

@@ -1,7 +1,8 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
-import { DEFAULT_SITES, meridian, site, temporalSite } from '../../core/numbers.js';
+import { meridian, site, temporalSite } from '../../core/numbers.js';
+import { DEFAULT_SITES } from '../../core/options.js';
 import type { CompletePlan } from '../../core/numbers.js';
 import { checkedAs } from '../internal/checked.js';
 import { controlStyles } from '../internal/control-styles.js';

@@ -1,4 +1,4 @@
-import type { SuggestedPlan, Surgery } from '../../core/numbers.js';
+import type { SuggestedPlan, Surgery } from '../../core/options.js';
 import type { CaseModel } from '../internal/case-model.js';
 import { movesOf } from '../internal/case-moves.js';
 import type { Language } from '../internal/language/language.js';

@@ -1,5 +1,7 @@
-import { DEFAULT_SITES, LIMITS } from '../../core/numbers.js';
-import type { EntrySite, Limits, PlanLimits } from '../../core/numbers.js';
+import { LIMITS } from '../../core/numbers.js';
+import type { Limits } from '../../core/numbers.js';
+import { DEFAULT_SITES } from '../../core/options.js';
+import type { EntrySite, PlanLimits } from '../../core/options.js';
 import { DECIMAL } from '../internal/decimal.js';
 
 /** What a surgeon can say of the plans that may be offered, as the properties of the element hold it. */

@@ -1,4 +1,4 @@
-import type { SuggestedPlan } from '../../core/numbers.js';
+import type { SuggestedPlan } from '../../core/options.js';
 
 /** By what the list can be sorted. Chance is the rank: at equal chance the plan with less surgery stands first. */
 export type SortKey = 'chance' | 'remaining' | 'surgery';

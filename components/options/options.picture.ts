@@ -1,6 +1,6 @@
 import { html, svg } from 'lit';
 import type { TemplateResult } from 'lit';
-import type { SuggestedPlan } from '../../core/numbers.js';
+import type { SuggestedPlan } from '../../core/options.js';
 import { LIMBUS, arcShapes, bowTie, incisionShape, meridianLine } from '../internal/eye-shapes.js';
 import { px } from '../internal/geometry.js';
 

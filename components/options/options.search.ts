@@ -1,6 +1,8 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import { FIELDS, cautionsAgainstArcs, suggestPlans } from '../../core/numbers.js';
-import type { Caution, CompletePlan, PlanLimits, SuggestedPlan } from '../../core/numbers.js';
+import { FIELDS } from '../../core/numbers.js';
+import type { Caution, CompletePlan } from '../../core/numbers.js';
+import { cautionsAgainstArcs, suggestPlans } from '../../core/options.js';
+import type { PlanLimits, SuggestedPlan } from '../../core/options.js';
 import { PLANNED } from './options.plan.js';
 
 /** The fields on which the suggestions rest: all but what is searched for, also those that are yet to come. */

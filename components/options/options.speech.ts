@@ -1,5 +1,7 @@
-import { DEFAULT_SITES, GOOD, reasonText } from '../../core/numbers.js';
-import type { Caution, CautionLevel, CompletePlan, PlanLimits, PlanOutcome, SuggestedPlan, Surgery } from '../../core/numbers.js';
+import { GOOD } from '../../core/numbers.js';
+import type { Caution, CautionLevel, CompletePlan, PlanOutcome } from '../../core/numbers.js';
+import { DEFAULT_SITES, reasonText } from '../../core/options.js';
+import type { PlanLimits, SuggestedPlan, Surgery } from '../../core/options.js';
 import { cautionText } from '../internal/caution.js';
 import { angle, angleNumber, astigmatismText, capital, dioptres, isolated, meridianText, millimetres, placeText, siteText, withUnit } from '../internal/format.js';
 import type { Language } from '../internal/language/language.js';

@@ -1,4 +1,4 @@
-import { REASON_TEXT } from '../../core/numbers.js';
+import { REASON_TEXT } from '../../core/options.js';
 import type { Words } from '../internal/language/language.js';
 
 export const optionsWords = {
