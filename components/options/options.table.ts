@@ -1,7 +1,5 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import { guard } from 'lit/directives/guard.js';
-import { keyed } from 'lit/directives/keyed.js';
 import type { FigureId } from '../../core/figures.js';
 import { GOOD } from '../../core/numbers.js';
 import type { Caution } from '../../core/numbers.js';
@@ -12,6 +10,7 @@ import type { Language } from '../internal/language/language.js';
 import type { SourceController } from '../internal/source-controller.js';
 import { sharedWords } from '../internal/words.js';
 import { hundredBar } from './options.bar.js';
+import { kept } from './options.kept.js';
 import { ariaSort } from './options.order.js';
 import type { Order, Ranked, SortKey } from './options.order.js';
 import { planPicture } from './options.picture.js';
@@ -62,7 +61,7 @@ export function planTable(state: TableState): TemplateResult {
     <tbody role="rowgroup">
       ${rows.map((row) => {
         const { option, rank } = row;
-        return keyed(surgeryKey(option.plan), guard([option, rank, rank === state.inUse, choosable, say, language.numbers], () => planRow(row, state)));
+        return kept(surgeryKey(option.plan), [option, rank, rank === state.inUse, choosable, say, language.numbers], () => planRow(row, state));
       })}
     </tbody>
   </table>`;
