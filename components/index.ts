@@ -1,6 +1,6 @@
 export { AstigCase } from './case/case.js';
 export { AstigCornea } from './cornea/cornea.js';
-export type { Viewpoint } from './cornea/viewpoint.js';
+export type { Viewpoint } from './internal/viewpoint.js';
 export { AstigEntry } from './entry/entry.js';
 export { AstigExplain } from './explain/explain.js';
 export { AstigChangeEvent, AstigInputEvent } from './internal/events.js';
