@@ -1,5 +1,6 @@
 export * from './numbers.js';
 export { CONSTANTS } from './constants.js';
+export * from './cyclotorsion-constants.js';
 export * from './figures.js';
 export * from './references.js';
 export * from './sight.js';
