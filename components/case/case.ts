@@ -10,7 +10,8 @@ import { property } from '../internal/property.js';
 import { restyle } from '../internal/restyle.js';
 import { holds } from '../internal/tree.js';
 import { undoByKey } from '../internal/undo-keys.js';
-import { numberConverter, readingsInDioptres } from './settings.js';
+import { numberConverter } from '../internal/number-attribute.js';
+import { readingsInDioptres } from './settings.js';
 import type { GivenReading } from './settings.js';
 
 export type { AstigChangeEvent, AstigInputEvent } from '../internal/events.js';
