@@ -1,7 +1,7 @@
 import { nothing, svg } from 'lit';
 import type { SVGTemplateResult } from 'lit';
-import { temporalSite, turn } from '../../core/numbers.js';
-import type { CompletePlan } from '../../core/numbers.js';
+import { site, temporalSite, turn } from '../../core/numbers.js';
+import type { CompletePlan, EyeSide } from '../../core/numbers.js';
 import { RADII } from '../internal/dial-layout.js';
 import type { CorneaLayout } from '../internal/dial-layout.js';
 import { arcShapes, incisionShape, meridianLine } from '../internal/eye-shapes.js';
@@ -14,7 +14,7 @@ import { INK } from './sheet.plan.js';
 import type { Item } from './sheet.plan.js';
 
 /** Room all round for nose and brow, px. */
-export const RIM = 28;
+const RIM = 28;
 
 /** Where numbers may stand, mm from the centre, best first, and how far they keep from each other. */
 const NUMBER_RADII = [4, 2.9, 1.8, 0.7];
@@ -41,13 +41,25 @@ export function drawSheet(plan: CompletePlan, items: readonly Item[], layout: Co
     ${numbers(items, layout)}`;
 }
 
+/** The sides at which nose and brow are drawn, directions on the screen. */
+function sidesOf(eye: EyeSide, view: number): { nose: number; brow: number } {
+  return { nose: site(temporalSite(eye) + 180 + view), brow: site(90 + view) };
+}
+
+/** What of the drawing is shown: the dial, and more room where nose and brow are. */
+export function viewBox(eye: EyeSide, { half, halfHeight, turn: view }: CorneaLayout): string {
+  const drawn = Object.values(sidesOf(eye, view));
+  const [right, top, left, bottom] = [0, 90, 180, 270].map((side) => (drawn.includes(side) ? RIM : 0)) as [number, number, number, number];
+  return [-half - left, -halfHeight - top, 2 * half + left + right, 2 * halfHeight + top + bottom].map(px).join(' ');
+}
+
 /** The bridge of the nose at its side, the brow above. */
 function orientation({ eye }: CompletePlan, { half, halfHeight, turn: view }: CorneaLayout): SVGTemplateResult {
-  const nasal = temporalSite(eye) + 180 + view;
-  const upright = Math.abs(Math.sin((nasal * Math.PI) / 180)) > 0.5;
-  const [nose, brow] = upright ? [halfHeight, half] : [half, halfHeight];
-  return svg`<path part="nose" class="solid" transform="rotate(${px(-nasal)})" d="M${px(nose + 3)},-32Q${px(nose + 18)},-18,${px(nose + RIM - 3)},0Q${px(nose + 18)},18,${px(nose + 3)},32Z"></path>
-    <path part="brow" class="brow" d=${arcPath(brow + RIM / 2, 72 + view, 108 + view)}></path>`;
+  const { nose, brow } = sidesOf(eye, view);
+  const edge = (side: number): number => (side % 180 === 0 ? half : halfHeight);
+  const at = edge(nose);
+  return svg`<path part="nose" class="solid" transform="rotate(${px(-nose)})" d="M${px(at + 3)},-32Q${px(at + 18)},-18,${px(at + RIM - 3)},0Q${px(at + 18)},18,${px(at + 3)},32Z"></path>
+    <path part="brow" class="brow" d=${arcPath(edge(brow) + RIM / 2, brow - 18, brow + 18)}></path>`;
 }
 
 function dial(layout: CorneaLayout): SVGTemplateResult {
@@ -90,7 +102,7 @@ function place(degrees: number, { turn: view }: CorneaLayout): string {
 }
 
 /** A wedge that points at the limbus. */
-export function inkMark({ scale }: { scale: number }): string {
+function inkMark({ scale }: { scale: number }): string {
   const base = px(INK_MARK.base * scale);
   return `M${px(INK_MARK.tip * scale)},0L${base},${-INK_MARK.halfWidth}V${INK_MARK.halfWidth}Z`;
 }

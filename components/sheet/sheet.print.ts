@@ -7,12 +7,16 @@ const LEFT_OVER = 600_000;
  * A frame that holds what a view shows now and nothing else of the page: the same tree and styles, without life, and what
  * the page has put into its slots. The frame has no address, so nothing is asked of the network.
  */
-export function framed(view: LitElement): HTMLIFrameElement {
+export async function framed(view: LitElement): Promise<HTMLIFrameElement> {
   const frame = document.createElement('iframe');
   // Where it is not displayed Firefox prints nothing.
   for (const [name, value] of Object.entries({ position: 'fixed', inset: '0 auto auto 0', width: '0', height: '0', border: '0', visibility: 'hidden' })) frame.style.setProperty(name, value);
   frame.setAttribute('aria-hidden', 'true');
-  document.body.append(frame);
+  // Firefox replaces the empty document once more, and tells when that is done.
+  await new Promise((done) => {
+    frame.addEventListener('load', done, { once: true });
+    document.body.append(frame);
+  });
   const inner = frame.contentDocument!;
   const copy = inner.importNode(shellOf(view), true);
   inner.documentElement.lang = view.shadowRoot!.querySelector('[lang]')?.getAttribute('lang') ?? '';
@@ -41,7 +45,7 @@ function shellOf(view: LitElement): HTMLElement {
 
 /** Prints a view alone. Resolves when the browser has shown its dialog. */
 export async function printAlone(view: LitElement): Promise<void> {
-  const frame = framed(view);
+  const frame = await framed(view);
   const { contentWindow } = frame;
   const away = (): void => frame.remove();
   contentWindow!.addEventListener('afterprint', () => setTimeout(away));

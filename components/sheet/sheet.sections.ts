@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import type { CompletePlan, Cyclotorsion, PlanOutcome } from '../../core/numbers.js';
+import type { Caution, CompletePlan, Cyclotorsion, PlanOutcome } from '../../core/numbers.js';
 import { cautionText } from '../internal/caution.js';
 import { angle, capital, clockText, decimal, dioptres, isolated, meridianText, percent, siteText, withUnit } from '../internal/format.js';
 import type { Language, Say } from '../internal/language/language.js';
@@ -31,8 +31,13 @@ function list(rows: readonly (readonly [name: string, value: string | null])[]):
 }
 
 /** The gravest cautions, and what is to be thought about: a note is for the desk. */
-export function cautions({ outcome, language }: Sheet): TemplateResult | typeof nothing {
-  const shown = outcome.cautions.filter(({ level }) => level !== 'note');
+export function printed({ outcome }: Pick<Sheet, 'outcome'>): Caution[] {
+  return outcome.cautions.filter(({ level }) => level !== 'note');
+}
+
+export function cautions(sheet: Sheet): TemplateResult | typeof nothing {
+  const { language } = sheet;
+  const shown = printed(sheet);
   if (shown.length === 0) return nothing;
   const shared = language.say(sharedWords);
   return html`<ul class="cautions">
@@ -77,7 +82,7 @@ function turnText({ turn, direction }: Cyclotorsion, say: Say<SheetId>, numbers:
 export function table(sheet: Sheet): TemplateResult {
   const { items, torsion: turned, say } = sheet;
   const heads: SheetId[] = ['what', 'planned', ...(turned ? ['lying' as const] : []), 'clock', 'ends', 'along', 'chord', 'fromMark'];
-  return html`<div class="wrap"><table part="table">
+  return html`<div class="wrap" tabindex="0" role="group" aria-label=${say('planned')}><table part="table">
     <thead><tr>${heads.map((id) => html`<th scope="col">${say(id)}</th>`)}</tr></thead>
     <tbody>${items.map((item) => row(item, sheet))}</tbody>
   </table></div>`;
@@ -93,10 +98,10 @@ function row({ number, kind, planned, lying, ends, along, chord }: Item, { plan,
     <th scope="row"><span class="number">${number}</span> ${name}</th>
     <td>${turned ? degrees(planned, numbers) : strong(degrees(planned, numbers))}</td>
     ${turned ? html`<td>${strong(degrees(lying, numbers))}</td>` : nothing}
-    <td>${clockText(Math.round(lying), language)}</td>
-    <td>${ends === null ? '–' : isolated(`${siteText(Math.round(ends[0]), numbers)} – ${siteText(Math.round(ends[1]), numbers)}`, numbers)}</td>
-    <td>${millimetres(along)}</td>
-    <td>${millimetres(chord)}</td>
+    <td class="whole">${clockText(Math.round(lying), language)}</td>
+    <td class="whole">${ends === null ? '–' : isolated(`${siteText(Math.round(ends[0]), numbers)} – ${siteText(Math.round(ends[1]), numbers)}`, numbers)}</td>
+    <td class="whole">${millimetres(along)}</td>
+    <td class="whole">${millimetres(chord)}</td>
     <td>${markText(planned, say, numbers)}</td>
   </tr>`;
 }

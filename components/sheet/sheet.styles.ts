@@ -20,7 +20,7 @@ export const sheetStyles = css`
     padding: 0.75em;
     border: 1px solid var(--_ink);
     line-height: 1.25;
-    overflow-wrap: break-word;
+    overflow-wrap: anywhere;
   }
   /* One solid bar at the right edge, two bars at the left edge. Borders are printed even where grounds are not. */
   .sheet.right {
@@ -56,18 +56,19 @@ export const sheetStyles = css`
     text-align: right;
   }
   .face {
-    inline-size: 4.5em;
+    inline-size: clamp(3em, 15cqi, 4.5em);
     flex: none;
   }
   h2 {
-    font-size: 3.2em;
+    font-size: clamp(1.2em, 11cqi, 3.2em);
     line-height: 1;
   }
   .which :is(h2, p) {
     text-align: inherit;
   }
   .who {
-    flex: 1 1 12em;
+    flex: 1 1 min(12em, 100%);
+    min-inline-size: 0;
     max-inline-size: 24em;
   }
   .sheet[dir='rtl'] .who {
@@ -88,7 +89,9 @@ export const sheetStyles = css`
   }
   .blank {
     display: inline-block;
-    min-inline-size: 6em;
+    inline-size: 6em;
+    max-inline-size: 100%;
+    min-inline-size: 0;
     flex: 1;
     min-block-size: 1.1em;
     border-block-end: 1px solid var(--_ink);
@@ -128,7 +131,6 @@ export const sheetStyles = css`
   .stop {
     border-inline-start: 0.5em solid var(--_ink);
     padding-inline-start: 0.4em;
-    font-weight: 600;
   }
   :is(dt, dd) {
     display: inline;
@@ -136,6 +138,9 @@ export const sheetStyles = css`
   dd {
     margin-inline-start: 0.4em;
     font-weight: 700;
+  }
+  .whole {
+    white-space: nowrap;
   }
   .wrap {
     margin-block-start: 0.6em;
@@ -147,6 +152,7 @@ export const sheetStyles = css`
     font-variant-numeric: tabular-nums;
   }
   :is(th, td) {
+    overflow-wrap: normal;
     padding: 0.15em 0.4em;
     border: 1px solid var(--_ink);
     text-align: start;
@@ -190,7 +196,8 @@ export const sheetStyles = css`
     margin-block: 0.5em;
   }
   .signatures li {
-    flex: 1 1 12em;
+    flex: 1 1 min(12em, 100%);
+    min-inline-size: 0;
     display: flex;
     align-items: end;
     gap: 0.5em;
@@ -205,11 +212,15 @@ export const sheetStyles = css`
     border: 0.6em solid var(--_ink);
     font-size: 1.25em;
   }
+  .void > * {
+    margin-block-end: 0.4em;
+  }
   .void ul {
     padding-inline-start: 1.2em;
     list-style: disc;
   }
   .bar button {
+    max-inline-size: 100%;
     min-block-size: 44px;
     margin-block: 0.5em;
     padding-inline: 1em;
@@ -224,7 +235,7 @@ export const sheetStyles = css`
     max-inline-size: var(--astig-sheet-width, 46em);
     margin: 0 auto;
   }
-  .bar button:focus-visible {
+  :is(.bar button, .wrap):focus-visible {
     outline: 3px solid var(--_focus);
     outline-offset: 2px;
   }
@@ -242,13 +253,20 @@ export const sheetStyles = css`
   }
   @media print {
     :host {
-      font-size: var(--astig-print-text, 9pt);
+      font-size: var(--astig-print-text, 10pt);
       container-type: normal;
       break-inside: avoid;
       break-after: page;
     }
     .sheet {
       max-inline-size: none;
+    }
+    .many {
+      font-size: 0.85em;
+    }
+    .many .plate svg {
+      inline-size: 88%;
+      margin: 0 auto;
     }
     .columns {
       grid-template-columns: minmax(0, 1.15fr) minmax(0, 1fr);

@@ -18,18 +18,21 @@ import { upwards } from '../internal/tree.js';
 import { VIEWPOINTS, viewpointTurn } from '../internal/viewpoint.js';
 import type { Viewpoint } from '../internal/viewpoint.js';
 import { eyeId, sharedWords } from '../internal/words.js';
-import { RIM, drawSheet } from './sheet.drawing.js';
+import { drawSheet, viewBox } from './sheet.drawing.js';
 import { sheetDrawingStyles } from './sheet.drawing.styles.js';
 import { face } from './sheet.face.js';
 import { itemsOf } from './sheet.plan.js';
 import { sheetStyles } from './sheet.styles.js';
-import { cautions, checks, depth, footnotes, marks, table, torsion } from './sheet.sections.js';
+import { cautions, checks, depth, footnotes, marks, printed, table, torsion } from './sheet.sections.js';
 import type { Sheet } from './sheet.sections.js';
 import { sheetWords } from './sheet.words.js';
 import type { SheetId } from './sheet.words.js';
 
 /** Width of the drawing and size of the text from which its own is made, user units: the same on every screen and paper. */
 const PAPER = { width: 380, font: 22, family: '' } as const;
+
+/** With more cautions than these the text is smaller, so that all of them have room on one page. */
+const FEW = 4;
 
 /**
  * One printed page for marking and surgery: the eye from where the surgeon sits, the ink marks on the seated patient, each
@@ -61,7 +64,7 @@ const PAPER = { width: 380, font: 22, family: '' } as const;
  * @csspart estimate - that local rules and the surgeon decide; always shown
  * @csspart void - what stands instead of a sheet that must not be used
  * @cssprop [--astig-sheet-width=46em] - greatest width of the preview on screen
- * @cssprop [--astig-print-text=9pt] - size of the text in print, at which the sheet takes one page
+ * @cssprop [--astig-print-text=10pt] - size of the text in print, at which the sheet takes one page
  */
 export class AstigSheet extends AstigDrawing {
   static override styles = [tokens, sheetDrawingStyles, sheetStyles];
@@ -114,7 +117,8 @@ export class AstigSheet extends AstigDrawing {
     const sheet = this.#sheet(say);
     const content = 'why' in sheet ? voided(sheet.why, say) : this.#page(sheet);
     const eye = 'why' in sheet ? '' : sheet.plan.eye;
-    return html`<section class="sheet ${eye}" part="sheet" lang=${language.tag} dir=${directionOf(language.tag)} aria-label=${eye ? say('name', { eye: language.say(sharedWords)(eyeId(eye)) }) : say('doNotUse')}>
+    const many = 'why' in sheet || printed(sheet).length <= FEW ? '' : 'many';
+    return html`<section class="sheet ${eye} ${many}" part="sheet" lang=${language.tag} dir=${directionOf(language.tag)} aria-label=${eye ? say('name', { eye: language.say(sharedWords)(eyeId(eye)) }) : say('doNotUse')}>
         ${content}
       </section>
       <p class="bar"><button type="button" @click=${() => void this.print().catch(reportError)}>${say('print')}</button></p>
@@ -170,13 +174,12 @@ export class AstigSheet extends AstigDrawing {
   #drawing(sheet: Sheet, view: Viewpoint, turn: number): TemplateResult {
     const { plan, items, say, language } = sheet;
     const layout = this.#layout(turn);
-    const [width, height] = [layout.half + RIM, layout.halfHeight + RIM];
     const turned = { by: sheet.torsion?.turn ?? 0, reference: sheet.lying ?? sheet.seated };
     return html`<figure class="plate"><span class="probe"></span>
-      <svg part="drawing" role="img" aria-label=${say('drawing', { eye: language.say(sharedWords)(plan.eye), view: say(view) })} font-size=${layout.size} viewBox="${-width} ${-height} ${2 * width} ${2 * height}">
+      <svg part="drawing" role="img" aria-label=${say('drawing', { eye: language.say(sharedWords)(plan.eye), view: say(view) })} font-size=${layout.size} viewBox=${viewBox(plan.eye, layout)}>
         ${drawSheet(plan, items, layout, turned)}
       </svg>
-      <figcaption>${say(view)}</figcaption>
+      <figcaption>${say(view)} ${say(sheet.torsion ? 'drawnLying' : 'drawnSitting')}</figcaption>
     </figure>`;
   }
 

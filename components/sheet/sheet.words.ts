@@ -21,6 +21,8 @@ export const sheetWords = {
     facing: 'Seen facing the patient: brow above.',
     above: 'Seen by the surgeon at the head: upside down, brow below.',
     temporal: 'Seen by the surgeon at the temple: temporal side below.',
+    drawnSitting: 'Drawn as the patient sits.',
+    drawnLying: 'Drawn as the patient lies, the turn added.',
     drawing: '{$eye}. {$view} What is drawn stands in the table below.',
 
     marks: 'Marks, patient sitting',

@@ -15,6 +15,8 @@ export const sheet: Record<string, string> = {
   facing: 'Visto de frente al paciente: ceja arriba.',
   above: 'Visto por el cirujano a la cabecera: invertido, ceja abajo.',
   temporal: 'Visto por el cirujano desde la sien: lado temporal abajo.',
+  drawnSitting: 'Dibujado como está el paciente sentado.',
+  drawnLying: 'Dibujado como está el paciente acostado, con el giro sumado.',
   drawing: '{$eye}. {$view} Lo dibujado está en la tabla de abajo.',
   marks: 'Marcas, paciente sentado',
   marksHow: 'Erguido, con la cabeza recta, mirando a lo lejos. Tinta en el limbo a 0°, 90°, 180° y 270° (3, 12, 9 y 6 h).',

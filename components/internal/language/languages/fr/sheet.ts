@@ -15,6 +15,8 @@ export const sheet: Record<string, string> = {
   facing: 'Vu face au patient\u00a0: sourcil en haut.',
   above: 'Vu par le chirurgien placé à la tête\u00a0: à l’envers, sourcil en bas.',
   temporal: 'Vu par le chirurgien placé à la tempe\u00a0: côté temporal en bas.',
+  drawnSitting: 'Dessiné comme le patient est assis.',
+  drawnLying: 'Dessiné comme le patient est couché, rotation ajoutée.',
   drawing: '{$eye}. {$view} Ce qui est dessiné figure dans le tableau ci-dessous.',
   marks: 'Marques, patient assis',
   marksHow: 'Bien redressé, tête non inclinée, regard au loin. Encre sur le limbe à 0°, 90°, 180° et 270° (3, 12, 9 et 6 h).',

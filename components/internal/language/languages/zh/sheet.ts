@@ -15,6 +15,8 @@ export const sheet: Record<string, string> = {
   facing: '面对患者所见：眉在上方。',
   above: '手术医师位于头端所见：上下颠倒，眉在下方。',
   temporal: '手术医师位于颞侧所见：颞侧在下方。',
+  drawnSitting: '按患者坐位绘制。',
+  drawnLying: '按患者卧位绘制，已加上旋转。',
   drawing: '{$eye}。{$view}所绘内容见下表。',
   marks: '标记，患者坐位',
   marksHow: '坐直，头位端正，注视远处。在角膜缘0°、90°、180°和270°处（3、12、9和6点）用墨水标记。',
