@@ -274,5 +274,8 @@ export const sheetStyles = css`
     .bar {
       display: none;
     }
+    .wrap {
+      overflow: visible;
+    }
   }
 `;

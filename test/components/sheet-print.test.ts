@@ -3,7 +3,7 @@ import { framed } from '../../components/sheet/sheet.print.js';
 import { emulate, itInEveryScheme, itWith, sheets } from '../engine.js';
 import { faults } from './label-faults.js';
 import { FULL, LANGUAGES, rowsOf, sheetOf, textOf } from './sheet-support.js';
-import { drawn } from './support.js';
+import { drawn, until } from './support.js';
 
 /** Inches. */
 const PAPER = { A4: { width: 8.27, height: 11.69 }, Letter: { width: 8.5, height: 11 } };
@@ -150,6 +150,27 @@ describe('astig-sheet at the moment of printing', () => {
       expect(asked).to.have.length(0);
     } finally {
       frame.remove();
+    }
+  });
+
+  it('is printed from that frame by its button, and the frame goes when that is over', async () => {
+    const { sheet } = await sheetOf();
+    const printed: string[] = [];
+    const instead = ({ target }: Event): void => {
+      const { contentWindow } = target as HTMLIFrameElement;
+      if (contentWindow) contentWindow.print = () => printed.push(textOf(contentWindow.document.body.firstElementChild!, 'side'));
+    };
+    document.addEventListener('load', instead, true);
+    try {
+      sheet.shadowRoot!.querySelector('button')!.click();
+      await until(() => printed.length > 0, 'the print');
+      expect(printed).to.deep.equal(['Right eye']);
+      expect(document.querySelectorAll('body > iframe')).to.have.length(1);
+      document.querySelector<HTMLIFrameElement>('body > iframe')!.contentWindow!.dispatchEvent(new Event('afterprint'));
+      await until(() => document.querySelectorAll('body > iframe').length === 0, 'the end of the frame');
+      expect(textOf(sheet, 'side')).to.equal('Right eye');
+    } finally {
+      document.removeEventListener('load', instead, true);
     }
   });
 });

@@ -128,6 +128,12 @@ describe('astig-sheet from where the surgeon sits', () => {
     }
   }
 
+  it('is seen from the front where the page names no place that there is', async () => {
+    const { sheet, text } = await sheetOf({}, html`<astig-sheet viewpoint="below"></astig-sheet>`);
+    expect(text('sheet')).to.contain('Seen facing the patient: brow above.');
+    expect(apart(directionOf(away(sheet, 'brow')), 90)).to.be.below(2);
+  });
+
   it('marks where the ink goes: at 12, 3, 6 and 9 o’clock', async () => {
     const { sheet } = await sheetOf();
     const dial = sheet.shadowRoot!.querySelector('[part~="limbus"]')!.getBoundingClientRect();
