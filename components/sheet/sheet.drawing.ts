@@ -23,7 +23,7 @@ const NUMBER_ROOM = 1.2;
 const NUMBER_RING = 10;
 
 /** Clock hours and ink marks share a place outside the limbus, mm. */
-const INK_MARK = { tip: 5.95, base: 6.5, halfWidth: 6 };
+const INK_MARK = { tip: 5.95, base: 6.38, halfWidth: 5.5 };
 
 /** What is drawn of the reference mark, degrees on the dial; null where there is none. */
 export interface Turned {
@@ -73,7 +73,7 @@ function dial(layout: CorneaLayout): SVGTemplateResult {
 }
 
 /** Radius of the clock hours, mm: outside the ink marks. */
-const CLOCK = 6.95;
+const CLOCK = 6.98;
 
 function cuts(plan: CompletePlan, frame: CorneaLayout): SVGTemplateResult {
   const { incisionSite, incisionWidth, arcCount, lensCylinder, lensMeridian } = plan;
