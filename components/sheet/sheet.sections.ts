@@ -46,7 +46,7 @@ export function cautions(sheet: Sheet): TemplateResult | typeof nothing {
 }
 
 export function marks({ say }: Sheet): TemplateResult {
-  return html`<section part="marks"><h3>${say('marks')}</h3><p>${say('marksHow')} <svg class="sample" viewBox="0 0 12 12" aria-hidden="true"><path class="solid" d="M0,6L12,0V12Z"></path></svg></p></section>`;
+  return html`<div part="marks"><h3>${say('marks')}</h3><p>${say('marksHow')} <svg class="sample" viewBox="0 0 12 12" aria-hidden="true"><path class="solid" d="M0,6L12,0V12Z"></path></svg></p></div>`;
 }
 
 export function depth(sheet: Sheet): TemplateResult | typeof nothing {
@@ -58,16 +58,16 @@ export function depth(sheet: Sheet): TemplateResult | typeof nothing {
   const rows: [string, string | null][] = [[say('depthSet'), micrometres(arcDepth)], [say('thickness'), micrometres(localThickness)], [say('share'), share]];
   // One thickness is given: that of one place. The other end of the eye has its own.
   if (arcCount === 2) rows.push([say('thicknessSecond'), null]);
-  return html`<section part="depth"><h3>${say(arcMethod === 'laser' ? 'depthLaser' : 'depthBlade')}</h3>
-    ${list(rows)} ${rows.some(([, value]) => value === null) ? html`<p>${say('fillIn')}</p>` : nothing}</section>`;
+  return html`<div part="depth"><h3>${say(arcMethod === 'laser' ? 'depthLaser' : 'depthBlade')}</h3>
+    ${list(rows)} ${rows.some(([, value]) => value === null) ? html`<p>${say('fillIn')}</p>` : nothing}</div>`;
 }
 
 export function torsion({ seated, lying, torsion: turned, say, language: { numbers } }: Sheet, usual: number): TemplateResult {
   const reading = (value: number | null): string | null => (value === null ? null : siteText(value, numbers));
-  return html`<section part="torsion"><h3>${say('torsion')}</h3>
+  return html`<div part="torsion"><h3>${say('torsion')}</h3>
     ${list([[say('markPut'), reading(seated)], [say('markSeen'), reading(lying)], [say('turned'), turned && turnText(turned, say, numbers)]])}
     ${turned?.unusual ? html`<p><strong>${say('torsionUnusual', { usual: angle(usual, numbers) })}</strong></p>` : nothing}
-    <p>${say(turned ? 'torsionUse' : 'torsionAdd')}</p></section>`;
+    <p>${say(turned ? 'torsionUse' : 'torsionAdd')}</p></div>`;
 }
 
 /** `+4° counter-clockwise, towards the temple`. */
@@ -120,9 +120,9 @@ function markText(planned: number, say: Say<SheetId>, numbers: string): string {
 export function checks({ plan, say, language }: Sheet): TemplateResult {
   const eye = language.say(sharedWords)(eyeId(plan.eye));
   const boxes = [say('checkPatient'), say('checkSide', { eye }), ...(plan.lensCylinder ? [say('checkLens')] : []), say('checkPlan')];
-  return html`<section class="checks" part="checks"><h3>${say('checks')}</h3>
+  return html`<div class="checks" part="checks"><h3>${say('checks')}</h3>
     <ul class="boxes">${boxes.map((text) => html`<li><span class="box"></span>${text}</li>`)}</ul>
-    <ul class="signatures">${(['markedBy', 'surgeon', 'date'] as const).map((id) => html`<li><span>${say(id)}</span>${BLANK}</li>`)}</ul></section>`;
+    <ul class="signatures">${(['markedBy', 'surgeon', 'date'] as const).map((id) => html`<li><span>${say(id)}</span>${BLANK}</li>`)}</ul></div>`;
 }
 
 export function footnotes({ plan, say, language }: Sheet): TemplateResult {
