@@ -265,7 +265,7 @@ export const sheetStyles = css`
       font-size: 0.85em;
     }
     .many .plate svg {
-      inline-size: 88%;
+      inline-size: 82%;
       margin: 0 auto;
     }
     .columns {
