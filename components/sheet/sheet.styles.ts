@@ -251,31 +251,4 @@ export const sheetStyles = css`
       --_quiet: CanvasText;
     }
   }
-  @media print {
-    :host {
-      font-size: var(--astig-print-text, 10pt);
-      container-type: normal;
-      break-inside: avoid;
-      break-after: page;
-    }
-    .sheet {
-      max-inline-size: none;
-    }
-    .many {
-      font-size: 0.85em;
-    }
-    .many .plate svg {
-      inline-size: 82%;
-      margin: 0 auto;
-    }
-    .columns {
-      grid-template-columns: minmax(0, 1.15fr) minmax(0, 1fr);
-    }
-    .bar {
-      display: none;
-    }
-    .wrap {
-      overflow: visible;
-    }
-  }
 `;

@@ -21,6 +21,7 @@ import { eyeId, sharedWords } from '../internal/words.js';
 import { drawSheet, viewBox } from './sheet.drawing.js';
 import { sheetDrawingStyles } from './sheet.drawing.styles.js';
 import { face } from './sheet.face.js';
+import { sheetPaperStyles } from './sheet.paper.styles.js';
 import { itemsOf } from './sheet.plan.js';
 import { sheetStyles } from './sheet.styles.js';
 import { cautions, checks, depth, footnotes, marks, printed, table, torsion } from './sheet.sections.js';
@@ -67,7 +68,7 @@ const FEW = 4;
  * @cssprop [--astig-print-text=10pt] - size of the text in print, at which the sheet takes one page
  */
 export class AstigSheet extends AstigDrawing {
-  static override styles = [tokens, sheetDrawingStyles, sheetStyles];
+  static override styles = [tokens, sheetDrawingStyles, sheetStyles, sheetPaperStyles];
 
   /** From where the eye is seen: `facing`, `above` (surgeon at the head) or `temporal` (surgeon at the side). */
   @property() viewpoint: Viewpoint = 'facing';
