@@ -1,6 +1,6 @@
 export { AstigCase } from './case/case.js';
 export { AstigCornea } from './cornea/cornea.js';
-export type { Viewpoint } from './cornea/viewpoint.js';
+export type { Viewpoint } from './internal/viewpoint.js';
 export { AstigEntry } from './entry/entry.js';
 export { AstigExplain } from './explain/explain.js';
 export { AstigChangeEvent, AstigInputEvent } from './internal/events.js';
@@ -8,6 +8,7 @@ export type { KUnit } from './internal/case-model.js';
 export { addMessages } from './internal/language/add-messages.js';
 export type { Catalogue } from './internal/language/catalogue.js';
 export { AstigOptions } from './options/options.js';
+export { AstigSheet } from './sheet/sheet.js';
 export { AstigSight } from './sight/sight.js';
 export { AstigSummary } from './summary/summary.js';
 export { AstigSweep } from './sweep/sweep.js';

@@ -1,5 +1,5 @@
 import { meridian, site } from './angle.js';
-import { allowed, oneOf, refused } from './check.js';
+import { RefusedValue, allowed, oneOf, refused } from './check.js';
 import type { LIMITS } from './limits.js';
 import { backSurface } from './backSurface.js';
 import { fromReadings } from './keratometry.js';
@@ -40,6 +40,9 @@ export const FIELDS = Object.keys(DEFAULTS) as (keyof CompletePlan)[];
  * @throws RangeError that names the field, the value and the limits of the first value that cannot be accepted.
  */
 export function completePlan(plan: EyePlan): CompletePlan {
+  if (typeof plan !== 'object' || plan === null || Array.isArray(plan)) {
+    throw new RefusedValue('plan', plan, 'an object with the fields of an eye and its plan, such as eye and steepK');
+  }
   const given = <Field extends keyof CompletePlan>(field: Field): CompletePlan[Field] =>
     (plan[field] ?? DEFAULTS[field]) as CompletePlan[Field];
   const required = (field: keyof typeof LIMITS & keyof CompletePlan): number => allowed(field, given(field));

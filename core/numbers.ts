@@ -13,6 +13,8 @@ export { REFUSAL_TEXT } from './refusal-text.js';
 export type { RefusalWording } from './refusal-text.js';
 export { RISKS } from './risks.js';
 export { DEFAULTS, FIELDS, completePlan } from './fields.js';
+export * from './circle.js';
+export * from './cyclotorsion.js';
 export * from './direction.js';
 export * from './incision.js';
 export * from './keratometry.js';

@@ -6,7 +6,8 @@ import { answerForCase } from '../internal/case-context.js';
 import { CaseModel, withoutPlan } from '../internal/case-model.js';
 import type { KUnit } from '../internal/case-model.js';
 import { property } from '../internal/property.js';
-import { numberConverter, readingsInDioptres } from './settings.js';
+import { numberConverter } from '../internal/number-attribute.js';
+import { readingsInDioptres } from './settings.js';
 import type { GivenReading } from './settings.js';
 
 export type { AstigChangeEvent, AstigInputEvent } from '../internal/events.js';

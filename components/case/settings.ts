@@ -1,17 +1,6 @@
-import type { ComplexAttributeConverter } from 'lit';
 import { KERATOMETRIC_CONSTANT, LIMITS, refused } from '../../core/numbers.js';
 import type { EyePlan, RefusedValue } from '../../core/numbers.js';
-import { DECIMAL } from '../internal/decimal.js';
 import type { KUnit } from '../internal/case-model.js';
-
-/** Numbers in attributes. Nothing and `none` are none; what is no number is kept as it is, so that its refusal can quote it. */
-export const numberConverter: ComplexAttributeConverter<number | null> = {
-  fromAttribute(text) {
-    const trimmed = text?.trim() ?? '';
-    if (trimmed === '' || trimmed === 'none') return null;
-    return DECIMAL.test(trimmed) ? Number(trimmed) : (text as unknown as number);
-  },
-};
 
 type Reading = 'flatK' | 'steepK';
 

@@ -1,6 +1,6 @@
 import type { CompletePlan } from '../../core/numbers.js';
 import type { Point } from '../internal/geometry.js';
-import { RADII } from './cornea.layout.js';
+import { RADII } from '../internal/dial-layout.js';
 import type { Frame } from '../internal/eye-shapes.js';
 import type { Handle, HandleName } from './cornea.handles.js';
 import { direction } from '../internal/geometry.js';

@@ -5,7 +5,7 @@ import { REACH } from '../internal/drag-controller.js';
 import type { Frame } from '../internal/eye-shapes.js';
 import { polar, px } from '../internal/geometry.js';
 import type { Point } from '../internal/geometry.js';
-import { RADII } from './cornea.layout.js';
+import { RADII } from '../internal/dial-layout.js';
 
 /** From the arc inwards to its handle, mm. */
 const ARC_HANDLE = 1.15;

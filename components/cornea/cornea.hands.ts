@@ -19,7 +19,7 @@ import { SLOW, dragPatch, patchOf, steppable } from './cornea.edits.js';
 import { drawHandle, handlesOf, nearestHandle } from './cornea.handles.js';
 import type { Handle, HandleName } from './cornea.handles.js';
 import { corneaHandsStyles } from './cornea.hands.styles.js';
-import type { CorneaLayout } from './cornea.layout.js';
+import type { CorneaLayout } from '../internal/dial-layout.js';
 
 /** In the order of the operation, whatever lies in front in the drawing. */
 const TAB_ORDER: readonly HandleName[] = ['incision', 'arc', 'arc-end', 'lens'];

@@ -5,7 +5,7 @@ import type { Language } from '../internal/language/language.js';
 import { sharedWords } from '../internal/words.js';
 import { LEAST_DRAWN } from './cornea.parts.js';
 import { corneaWords } from './cornea.words.js';
-import type { Viewpoint } from './viewpoint.js';
+import type { Viewpoint } from '../internal/viewpoint.js';
 
 /** Name of the drawing: which eye, and from where it is seen. */
 export function nameOf({ eye }: CompletePlan, viewpoint: Viewpoint, language: Language): string {

@@ -12,14 +12,14 @@ import { placeWords } from '../internal/place.words.js';
 import { sharedWords } from '../internal/words.js';
 import type { Cornea } from './cornea.hands.js';
 import { corneaKey } from './cornea.key.js';
-import { layoutCornea } from './cornea.layout.js';
-import type { CorneaLayout } from './cornea.layout.js';
+import { layoutCornea } from '../internal/dial-layout.js';
+import type { CorneaLayout } from '../internal/dial-layout.js';
 import { drawCornea } from './cornea.drawing.js';
 import { corneaStyles } from './cornea.styles.js';
 import { describe, nameOf } from './cornea.speech.js';
 import { corneaWords } from './cornea.words.js';
-import { VIEWPOINTS, viewpointTurn } from './viewpoint.js';
-import type { Viewpoint } from './viewpoint.js';
+import { VIEWPOINTS, viewpointTurn } from '../internal/viewpoint.js';
+import type { Viewpoint } from '../internal/viewpoint.js';
 
 /**
  * The eye from the front: limbus, degree ring, clock hours, steep and flat meridian before, incision, relaxing arcs, lens

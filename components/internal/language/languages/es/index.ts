@@ -12,10 +12,11 @@ import { places } from './places.js';
 import { references } from './references.js';
 import { refusals } from './refusals.js';
 import { shared } from './shared.js';
+import { sheet } from './sheet.js';
 import { sight } from './sight.js';
 import { sources } from './sources.js';
 import { summary } from './summary.js';
 import { sweep } from './sweep.js';
 import { vectors } from './vectors.js';
 
-export const catalogue: Catalogue = { cautions, constants, cornea, entry, explain, fields, figures, options, picture, places, references, refusals, shared, sight, sources, summary, sweep, vectors };
+export const catalogue: Catalogue = { cautions, constants, cornea, entry, explain, fields, figures, options, picture, places, references, refusals, shared, sheet, sight, sources, summary, sweep, vectors };

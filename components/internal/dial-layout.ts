@@ -1,9 +1,9 @@
 import { MODEL, site, temporalSite } from '../../core/numbers.js';
 import type { EyeSide } from '../../core/numbers.js';
-import { outside, polar, ticks } from '../internal/geometry.js';
-import { EDGE, GAP, TITLE, figureSize, heightBeside } from '../internal/layout.js';
-import type { Label } from '../internal/layout.js';
-import { textSize } from '../internal/measure.js';
+import { outside, polar, ticks } from './geometry.js';
+import { EDGE, GAP, TITLE, figureSize, heightBeside } from './layout.js';
+import type { Label } from './layout.js';
+import { textSize } from './measure.js';
 
 /** Radii of the drawing, mm on the eye. */
 export const RADII = {

@@ -1,0 +1,77 @@
+import type { Words } from '../internal/language/language.js';
+
+export const sheetWords = {
+  part: 'sheet',
+  en: {
+    name: 'Marking sheet, {$eye}',
+    title: 'Marking sheet',
+    ownRight: 'The patient’s own right eye',
+    ownLeft: 'The patient’s own left eye',
+    print: 'Print this sheet',
+    patient: 'Patient',
+
+    doNotUse: 'Do not use',
+    noSheet: 'This is not a marking sheet. Mend what is wrong, then print again.',
+    whyNoCase: 'There is no plan here.',
+    whyNothing: 'Nothing is planned.',
+    whyRefused: 'These settings cannot be taken:',
+    whyMarks: 'The readings of the reference mark ({$seated} sitting, {$lying} lying) cannot be right. Each must be from 0 to 360°, a reading lying needs one sitting, and they may differ by {$most} at most.',
+    whyChanging: 'The plan is being changed.',
+
+    facing: 'Seen facing the patient: brow above.',
+    above: 'Seen by the surgeon at the head: upside down, brow below.',
+    temporal: 'Seen by the surgeon at the temple: temporal side below.',
+    drawnSitting: 'Drawn as the patient sits.',
+    drawnLying: 'Drawn as the patient lies, the turn added.',
+    drawing: '{$eye}. {$view} What is drawn stands in the table below.',
+
+    marks: 'Marks, patient sitting',
+    marksHow: 'Upright, head straight, looking into the distance. Ink on the limbus at 0°, 90°, 180° and 270° (3, 12, 9 and 6 o’clock).',
+    what: 'What',
+    planned: 'Planned, sitting',
+    lying: 'To use, lying',
+    clock: 'Clock',
+    ends: 'From – to',
+    along: 'Along',
+    chord: 'Chord',
+    fromMark: 'From the ink mark',
+    onMark: 'on the mark at {$mark}',
+    besideMark: '{$length} from {$mark} towards {$next}',
+    secondArc: 'Second arc',
+    lensOf: 'Toric lens, {$power}',
+
+    depthBlade: 'Depth of the arcs, by blade',
+    depthLaser: 'Depth of the arcs, by laser',
+    depthSet: 'Depth set',
+    thickness: 'Thickness measured at the arc',
+    thicknessSecond: 'Thickness measured at the second arc',
+    share: 'Depth as a share of it',
+    fillIn: 'What is empty is not in the plan. Measure at the site and fill in before any cut.',
+
+    torsion: 'Turn of the eye on lying down',
+    markPut: 'Reference mark, sitting',
+    markSeen: 'The same mark, lying',
+    turned: 'Turn (lying minus sitting)',
+    counterclockwise: 'counter-clockwise',
+    clockwise: 'clockwise',
+    in: 'towards the nose',
+    out: 'towards the temple',
+    torsionUse: 'The turn is added in “To use, lying”, for a dial that stays level with the face. If the dial is turned to the ink marks, use “Planned, sitting”. Never both.',
+    torsionAdd: 'On a dial that stays level with the face, add the turn to every planned degree. If the dial is turned to the ink marks, add nothing.',
+    torsionUnusual: 'More than {$usual} is unusual. Read the mark again.',
+
+    checks: 'Before the first cut',
+    checkPatient: 'Patient: name and record agree',
+    checkSide: 'Side: {$eye}',
+    checkLens: 'Lens: power and meridian',
+    checkPlan: 'Plan read aloud',
+    markedBy: 'Marked by',
+    surgeon: 'Surgeon',
+    date: 'Date, time',
+
+    dial: 'Degrees and clock hours as seen facing the patient: 0° at 3 o’clock, counter-clockwise, alike in both eyes.',
+    millimetres: 'Millimetres: on the limbus for an assumed width of {$limbus} (mean of healthy eyes, Rüfer 2005), arcs on a circle of {$zone}; chords are straight from end to end. Marks and checks are common practice.',
+  },
+} as const satisfies Words;
+
+export type SheetId = keyof typeof sheetWords.en;
