@@ -1,19 +1,13 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import fc from 'fast-check';
 import type { AstigCase } from '../../components/case/case.js';
-import { anyPlan, faults } from './label-faults.js';
+import { TYPE, anyPlan, faults } from './label-faults.js';
 import { drawn } from './support.js';
 
 const PLANS = 60;
 
 /** A phone and a wide page, CSS px. */
 const WIDTHS = [300, 544];
-
-/**
- * Named, for `sans-serif` is another face for each language in Firefox, and the elements measure their labels on a canvas
- * that is told of no language: in Arabic they come out a tenth too narrow there.
- */
-const TYPE = "'Noto Sans', 'Liberation Sans', Arial, sans-serif";
 
 const NAMES = { de: 'Auge', es: 'Ojo', fr: 'Œil', ar: 'العين', zh: '眼' };
 

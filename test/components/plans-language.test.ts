@@ -7,7 +7,7 @@ import '../../components/sweep/define.js';
 import type { AstigCase } from '../../components/case/case.js';
 import type { AstigOptions } from '../../components/options/options.js';
 import type { AstigSweep } from '../../components/sweep/sweep.js';
-import { anyPlan, faults } from './label-faults.js';
+import { TYPE, anyPlan, faults } from './label-faults.js';
 import { ROWAN } from './options-support.js';
 import { CEDAR, drawn, listen } from './support.js';
 
@@ -92,7 +92,7 @@ describe('sweep and options in other languages', () => {
       for (const size of [100, 200]) {
         it(`have no label of the curve that overlaps or is clipped in ${lang} at ${width} px with text at ${size} %, and nearly all have a place`, async () => {
           const here = await page(lang);
-          here.box.setAttribute('style', `inline-size: ${width}px; font-size: ${size}%`);
+          here.box.setAttribute('style', `inline-size: ${width}px; font-size: ${size}%; font-family: ${TYPE}`);
           await until(() => text(here.sweep, '.title'), eye);
           await drawn(here.sweep);
           here.options.remove();
