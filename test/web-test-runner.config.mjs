@@ -5,6 +5,7 @@ import { build } from 'esbuild';
 import { browserCommands, launcherOf } from './browser-commands.mjs';
 import { CARRIERS } from './carriers.mjs';
 import { findEngine } from './engines/find.mjs';
+import { freePort } from './engines/free-port.mjs';
 import { jsonReport } from './runner-report.mjs';
 
 const path = (relative) => fileURLToPath(new URL(relative, import.meta.url));
@@ -34,6 +35,8 @@ function workerSource(context, next) {
 
 export default {
   rootDir: path('..'),
+  // Any: two runs at the same time would take the same one.
+  port: await freePort(),
   files: ['test/components/**/*.test.ts'],
   nodeResolve: true,
   middleware: [workerSource],

@@ -1,6 +1,6 @@
 import { spawn } from 'node:child_process';
-import { createServer } from 'node:net';
 import { CORNER, Display } from './display.mjs';
+import { freePort } from './free-port.mjs';
 import { endWithUs } from './processes.mjs';
 import { WebDriver } from './webdriver.mjs';
 
@@ -75,17 +75,6 @@ export class WebKitLauncher {
       'webkitgtk:browserOptions': { binary: browser, args: ['--automation'] },
     });
   }
-}
-
-function freePort() {
-  return new Promise((resolve, reject) => {
-    const server = createServer();
-    server.once('error', reject);
-    server.listen(0, '127.0.0.1', () => {
-      const { port } = server.address();
-      server.close(() => resolve(port));
-    });
-  });
 }
 
 async function answers(address) {
