@@ -3,6 +3,7 @@ import { esbuildPlugin } from '@web/dev-server-esbuild';
 import { defaultReporter } from '@web/test-runner';
 import { build } from 'esbuild';
 import { browserCommands, launcherOf } from './browser-commands.mjs';
+import { builtFile } from './built-file.mjs';
 import { CARRIERS } from './carriers.mjs';
 import { findEngine } from './engines/find.mjs';
 import { freePort } from './engines/free-port.mjs';
@@ -45,6 +46,7 @@ export default {
     // The plugin hands the file to esbuild as it stands and follows no `extends`, hence the tsconfig at the root.
     esbuildPlugin({ ts: true, json: true, target: 'es2022', tsconfig: path('../tsconfig.json') }),
     browserCommands(),
+    builtFile(path('..')),
   ],
   browsers: engines.map((name) => launcherOf(name, findEngine(name, { install: true }))),
   // One after the other: what they measure in time must not depend on the others.

@@ -7,7 +7,7 @@ import { CaseModel, withoutPlan } from '../internal/case-model.js';
 import type { KUnit } from '../internal/case-model.js';
 import { AstigChangeEvent, AstigInputEvent } from '../internal/events.js';
 import { property } from '../internal/property.js';
-import { restyle } from '../internal/restyle.js';
+import { restyle, rootElsewhere } from '../internal/restyle.js';
 import { holds } from '../internal/tree.js';
 import { undoByKey } from '../internal/undo-keys.js';
 import { numberConverter, readingsInDioptres } from './settings.js';
@@ -147,6 +147,10 @@ export class AstigCase extends LitElement {
 
   adoptedCallback(): void {
     restyle(this);
+  }
+
+  protected override createRenderRoot(): HTMLElement | DocumentFragment {
+    return rootElsewhere(this) ?? super.createRenderRoot();
   }
 
   override requestUpdate(name?: PropertyKey, oldValue?: unknown, options?: PropertyDeclaration): void {

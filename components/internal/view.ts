@@ -5,7 +5,7 @@ import type { CaseModel } from './case-model.js';
 import { LanguageController } from './language/language-controller.js';
 import { keepOwnKeys } from './own-keys.js';
 import { property } from './property.js';
-import { restyle } from './restyle.js';
+import { restyle, rootElsewhere } from './restyle.js';
 import { STAMP, stampOf } from './stamp.js';
 
 /**
@@ -84,6 +84,10 @@ export abstract class AstigView extends LitElement {
 
   adoptedCallback(): void {
     restyle(this);
+  }
+
+  protected override createRenderRoot(): HTMLElement | DocumentFragment {
+    return rootElsewhere(this) ?? super.createRenderRoot();
   }
 
   /**
