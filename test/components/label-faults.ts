@@ -6,12 +6,6 @@ import { inkBox } from './ink.js';
 /** How far two boxes may touch before it counts, CSS px: less than the finest stroke of a letter. */
 const TOUCH = 0.5;
 
-/**
- * Named, for `sans-serif` is another face for each language in Firefox, and the elements measure their labels on a canvas
- * that is told of no language: in Arabic they come out a tenth too narrow there.
- */
-export const TYPE = "'Noto Sans', 'Liberation Sans', Arial, sans-serif";
-
 const within = (field: keyof typeof LIMITS): fc.Arbitrary<number> => fc.integer({ min: LIMITS[field].min * 10, max: LIMITS[field].max * 10 }).map((n) => n / 10);
 
 /** Plans of every kind, within the limits. */

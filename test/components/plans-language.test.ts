@@ -7,7 +7,7 @@ import '../../components/sweep/define.js';
 import type { AstigCase } from '../../components/case/case.js';
 import type { AstigOptions } from '../../components/options/options.js';
 import type { AstigSweep } from '../../components/sweep/sweep.js';
-import { TYPE, anyPlan, faults } from './label-faults.js';
+import { anyPlan, faults } from './label-faults.js';
 import { ROWAN } from './options-support.js';
 import { CEDAR, drawn, listen } from './support.js';
 
@@ -93,7 +93,7 @@ describe('sweep and options in other languages', () => {
         it(`have no label of the curve that overlaps or is clipped in ${lang} at ${width} px with text at ${size} %, and nearly all have a place`, async () => {
           const here = await page(lang);
           // Which labels find a place depends on how wide the letters are: the narrower face, that of the figure below.
-          here.box.setAttribute('style', `inline-size: ${width}px; font-size: ${size}%; font-family: 'Liberation Sans', ${TYPE}`);
+          here.box.setAttribute('style', `inline-size: ${width}px; font-size: ${size}%; font-family: 'Liberation Sans', sans-serif`);
           await until(() => text(here.sweep, '.title'), eye);
           await drawn(here.sweep);
           here.options.remove();
