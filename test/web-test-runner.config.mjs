@@ -53,7 +53,7 @@ export default {
   concurrentBrowsers: 1,
   // One page at a time: focus and the pointer belong to the page in front.
   concurrency: 1,
-  testFramework: { config: { timeout: 20_000, retries: 0 } },
+  testFramework: { config: { timeout: 60_000, retries: 0 } },
   testsStartTimeout: 60_000,
   testsFinishTimeout: 300_000,
   // Lit's reminder of its development build says nothing about the tests.

@@ -41,9 +41,7 @@ async function dragIncision(cornea: Element, degrees: number, corner: ClientPoin
 }
 
 describe('a plain page with the built file', () => {
-  it('is dragged and worked by keys, and says so', async function () {
-    // The file is made while the page waits for it.
-    this.timeout(90_000);
+  it('is dragged and worked by keys, and says so', async () => {
     const { frame, inner, corner } = await framed('/stories/hosts/plain/index.html');
     const eye = inner.querySelector('astig-case') as AstigCase;
     await until(() => inner.querySelector('astig-cornea')?.shadowRoot?.querySelector('svg'), 'the drawing');

@@ -2,7 +2,7 @@ import { expect, fixture, html } from '@open-wc/testing';
 import fc from 'fast-check';
 import type { AstigCase } from '../../components/case/case.js';
 import { anyPlan, faults } from './label-faults.js';
-import { drawn } from './support.js';
+import { drawn, until } from './support.js';
 
 const PLANS = 60;
 
@@ -24,8 +24,8 @@ describe('labels in other languages', () => {
           box.append(...views);
           eye.append(box);
           const title = (): string => views[0]!.shadowRoot?.querySelector('.title')?.textContent ?? '';
-          for (let wait = 0; wait < 100 && !title().includes(word); wait += 1) await drawn(...views);
-          expect(title()).to.contain(word);
+          await until(() => title().includes(word), word);
+          await drawn(...views);
           const bad: string[] = [];
           for (const plan of fc.sample(anyPlan, { numRuns: PLANS, seed: 20_252 })) {
             eye.plan = plan;
