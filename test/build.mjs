@@ -10,7 +10,7 @@ import { CARRIERS } from './carriers.mjs';
 import { buildClassic } from './classic.mjs';
 import { writeManifest } from './manifest/write.mjs';
 import { minifyTemplates, shortenTemplates } from './minify-templates.mjs';
-import { bundleOneFile, settings, sizeOf } from './one-file.mjs';
+import { ALL, bundleOneFile, settings, sizeOf } from './one-file.mjs';
 import { bundleWorker } from './worker-file.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
@@ -36,7 +36,7 @@ for (const file of readdirSync(join(dist, 'components'), { recursive: true, with
 writeFileSync(join(dist, 'components/internal/blur/blur-worker.js'), await bundleWorker({ root, common }));
 
 // One file for a page without a bundler. What few readers ask for (sources, other languages) comes when they do.
-for (const { path, contents } of await bundleOneFile(root, { name: 'astigmatism-elements', source: "import './components/define.ts';" })) {
+for (const { path, contents } of await bundleOneFile(root, ALL)) {
   mkdirSync(dirname(join(dist, path)), { recursive: true });
   writeFileSync(join(dist, path), contents);
 }

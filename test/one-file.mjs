@@ -9,6 +9,9 @@ import { workerFile } from './worker-file.mjs';
 /** Folder, beside the one file, of what comes on demand. */
 const CHUNKS = 'chunks';
 
+/** The one file of all elements. */
+export const ALL = { name: 'astigmatism-elements', source: "import './components/define.ts';" };
+
 /** What every bundle has in common. */
 export const settings = (root) => ({
   absWorkingDir: root,

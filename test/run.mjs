@@ -1,15 +1,16 @@
 /**
- * `npm test`: types, lint, core, package, hosts, and the components in Chromium; every step runs, whatever the one before
- * said. The last line of the output is `N passed, M failed`, where the type check and the lint count as one check each.
- * Options: `--only core`, `--only package`, `--only hosts` or `--only components` for one runner alone; `--engines` for the
- * components in Firefox and WebKit too, where an engine that is missing is named, and on a server (CI is set) a failure;
- * `--engine firefox` for one engine alone.
+ * `npm test`: types, lint, core, package, hosts, and the components in Chromium, Firefox and WebKit; every step runs,
+ * whatever the one before said. The last line of the output is `N passed, M failed`, where the type check and the lint
+ * count as one check each. An engine that is missing is named; Chromium, and on a server (CI is set) any, is a failure.
+ * Options: `--only core`, `--only package`, `--only hosts` or `--only components` for one runner alone; `--engine firefox`
+ * for one engine alone.
  */
 import { spawn } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
+import { createInterface } from 'node:readline';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { ENGINES, findEngine } from './engines/find.mjs';
@@ -33,17 +34,13 @@ const steps = {
   ...Object.fromEntries(ENGINES.map((engine) => [engine, inEngine(engine)])),
 };
 
-const { only, engine: onlyEngine, engines: allEngines } = parseArgs({ options: { only: { type: 'string' }, engine: { type: 'string' }, engines: { type: 'boolean' } } }).values;
-const chosen = chosenSteps();
+/** Steps that run at the same time: both wait for their browsers rather than work, and two processors carry both. */
+const TOGETHER = ['firefox', 'webkit'];
+
+const { only, engine: onlyEngine } = parseArgs({ options: { only: { type: 'string' }, engine: { type: 'string' } } }).values;
 
 const outcomes = [];
-for (const name of chosen) {
-  const step = steps[name];
-  console.log(`\n── ${step.title ?? name}`);
-  const begun = performance.now();
-  const outcome = step.hinder?.() ?? step.count(await start(step));
-  outcomes.push({ name, ...outcome, seconds: (performance.now() - begun) / 1000 });
-}
+for (const round of rounds(chosenSteps())) outcomes.push(...(await Promise.all(round.map((name) => outcomeOf(name, round.length > 1)))));
 rmSync(reports, { recursive: true, force: true });
 
 console.log('');
@@ -90,13 +87,27 @@ function missing(engine) {
   }
 }
 
+/** @param {boolean} named whether each line says from which step it is */
+async function outcomeOf(name, named) {
+  const step = steps[name];
+  console.log(`\n── ${step.title ?? name}`);
+  const begun = performance.now();
+  const outcome = step.hinder?.() ?? step.count(await start(step, named ? `${name}│ ` : ''));
+  return { name, ...outcome, seconds: (performance.now() - begun) / 1000 };
+}
+
+function rounds(names) {
+  const alone = names.filter((name) => !TOGETHER.includes(name)).map((name) => [name]);
+  const together = names.filter((name) => TOGETHER.includes(name));
+  return together.length > 0 ? [...alone, together] : alone;
+}
+
 function chosenSteps() {
   const groups = { ...Object.fromEntries(Object.keys(steps).map((name) => [name, [name]])), components: ENGINES };
   if (only !== undefined && !Object.hasOwn(groups, only)) usage(`--only takes one of ${Object.keys(groups).join(', ')}.`);
   if (onlyEngine !== undefined && !ENGINES.includes(onlyEngine)) usage(`--engine takes one of ${ENGINES.join(', ')}.`);
   const names = only === undefined ? Object.keys(steps) : groups[only];
-  const engines = onlyEngine !== undefined ? [onlyEngine] : allEngines ? ENGINES : ['chromium'];
-  return names.filter((name) => engines.includes(name) || !ENGINES.includes(name));
+  return names.filter((name) => onlyEngine === undefined || name === onlyEngine || !ENGINES.includes(name));
 }
 
 function usage(message) {
@@ -123,9 +134,11 @@ function readable(path) {
   }
 }
 
-function start({ run, env = {} }) {
+function start({ run, env = {} }, prefix) {
   return new Promise((resolve) => {
-    const child = spawn(process.execPath, run, { cwd: root, stdio: ['ignore', 'inherit', 'inherit'], env: { ...process.env, ...env } });
+    const output = prefix ? 'pipe' : 'inherit';
+    const child = spawn(process.execPath, run, { cwd: root, stdio: ['ignore', output, output], env: { ...process.env, ...env } });
+    if (prefix) for (const stream of ['stdout', 'stderr']) createInterface({ input: child[stream] }).on('line', (line) => process[stream].write(`${prefix}${line}\n`));
     child.on('error', () => resolve(1));
     child.on('close', (code) => resolve(code ?? 1));
   });

@@ -3,8 +3,10 @@ import { esbuildPlugin } from '@web/dev-server-esbuild';
 import { defaultReporter } from '@web/test-runner';
 import { build } from 'esbuild';
 import { browserCommands, launcherOf } from './browser-commands.mjs';
+import { builtFile } from './built-file.mjs';
 import { CARRIERS } from './carriers.mjs';
 import { findEngine } from './engines/find.mjs';
+import { freePort } from './engines/free-port.mjs';
 import { jsonReport } from './runner-report.mjs';
 
 const path = (relative) => fileURLToPath(new URL(relative, import.meta.url));
@@ -34,6 +36,8 @@ function workerSource(context, next) {
 
 export default {
   rootDir: path('..'),
+  // Any: two runs at the same time would take the same one.
+  port: await freePort(),
   files: ['test/components/**/*.test.ts'],
   nodeResolve: true,
   middleware: [workerSource],
@@ -42,13 +46,14 @@ export default {
     // The plugin hands the file to esbuild as it stands and follows no `extends`, hence the tsconfig at the root.
     esbuildPlugin({ ts: true, json: true, target: 'es2022', tsconfig: path('../tsconfig.json') }),
     browserCommands(),
+    builtFile(path('..')),
   ],
   browsers: engines.map((name) => launcherOf(name, findEngine(name, { install: true }))),
   // One after the other: what they measure in time must not depend on the others.
   concurrentBrowsers: 1,
   // One page at a time: focus and the pointer belong to the page in front.
   concurrency: 1,
-  testFramework: { config: { timeout: 20_000, retries: 0 } },
+  testFramework: { config: { timeout: 60_000, retries: 0 } },
   testsStartTimeout: 60_000,
   testsFinishTimeout: 300_000,
   // Lit's reminder of its development build says nothing about the tests.

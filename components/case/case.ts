@@ -6,6 +6,7 @@ import { answerForCase } from '../internal/case-context.js';
 import { CaseModel, withoutPlan } from '../internal/case-model.js';
 import type { KUnit } from '../internal/case-model.js';
 import { property } from '../internal/property.js';
+import { bareRootElsewhere } from '../internal/bare-root.js';
 import { numberConverter } from '../internal/number-attribute.js';
 import { readingsInDioptres } from './settings.js';
 import type { GivenReading } from './settings.js';
@@ -157,6 +158,10 @@ export class AstigCase extends LitElement {
 
   async adoptedCallback(): Promise<void> {
     (await import('../internal/restyle.js')).restyle(this);
+  }
+
+  protected override createRenderRoot(): HTMLElement | DocumentFragment {
+    return bareRootElsewhere(this) ?? super.createRenderRoot();
   }
 
   override requestUpdate(name?: PropertyKey, oldValue?: unknown, options?: PropertyDeclaration): void {

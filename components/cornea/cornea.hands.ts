@@ -10,7 +10,7 @@ import type { Point } from '../internal/geometry.js';
 import { handleStyles } from '../internal/handle-styles.js';
 import type { Steppable } from '../internal/key-step.js';
 import type { Language } from '../internal/language/language.js';
-import { addStyles } from '../internal/late-styles.js';
+import { addStyles } from '../internal/restyle.js';
 import { SliderControls } from '../internal/slider-controls.js';
 import type { SliderOwner } from '../internal/slider-controls.js';
 import { clickedHandle } from './cornea.click.js';

@@ -1,6 +1,9 @@
 import type { CaseModel } from './case-model.js';
 
-/** What is asked for. The same in every copy of the library on a page. */
+/**
+ * What is asked for. The same in every copy of the library on a page, of whatever version: views of the one then work on
+ * the model of the other. So it needs another name when what views ask of a model changes.
+ */
 const CASE = Symbol.for('astigmatism-elements/case');
 
 /**

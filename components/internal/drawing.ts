@@ -12,7 +12,7 @@ export abstract class AstigDrawing extends AstigView {
   /** Shows a row that copies the drawing as a picture, saves it, or lets it be dragged into a document. */
   @property({ type: Boolean }) pictures = false;
 
-  protected readonly size = new SizeController(this);
+  protected readonly size = new SizeController(this, this.language);
   protected readonly source = new SourceController(this, this.language);
 
   /** Gives the drawing away. Follows the first drawing, and belongs to it for who waits for `updateComplete`. */

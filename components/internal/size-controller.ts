@@ -1,4 +1,5 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import type { Language } from './language/language.js';
 
 /**
  * Size that is assumed until the element has been measured, CSS px; on a server that is never. No family: texts are
@@ -17,12 +18,20 @@ const LEAST_CHANGE = 0.5;
 export class SizeController implements ReactiveController {
   width = ASSUMED.width;
   font = ASSUMED.font;
-  family = ASSUMED.family;
+  #family = ASSUMED.family;
   #observer: ResizeObserver | null = null;
   #watched: Element | null = null;
 
-  constructor(private readonly host: ReactiveControllerHost & HTMLElement) {
+  constructor(
+    private readonly host: ReactiveControllerHost & HTMLElement,
+    private readonly language: Language,
+  ) {
     host.addController(this);
+  }
+
+  /** The language of the text and the families of its type, as `textSize` takes them; empty until the element has been measured. */
+  get family(): string {
+    return this.#family && `${this.language.tag} ${this.#family}`;
   }
 
   hostUpdated(): void {
@@ -56,10 +65,10 @@ export class SizeController implements ReactiveController {
     const style = getComputedStyle(this.host);
     const font = Number.parseFloat(style.fontSize) || ASSUMED.font;
     const unchanged = Math.abs(width - this.width) < LEAST_CHANGE && Math.abs(font - this.font) < LEAST_CHANGE;
-    if (unchanged && style.fontFamily === this.family) return;
+    if (unchanged && style.fontFamily === this.#family) return;
     this.width = width;
     this.font = font;
-    this.family = style.fontFamily;
+    this.#family = style.fontFamily;
     this.host.requestUpdate();
   }
 }

@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit';
 import type { ReactiveControllerHost, TemplateResult } from 'lit';
 import type { Language } from './language/language.js';
-import { addStyles } from './late-styles.js';
+import { addStyles } from './restyle.js';
 import type { Question } from './source-controller.js';
 import { sourceNote } from './source-note.js';
 import { popoverStyles } from './source-popover.styles.js';

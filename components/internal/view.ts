@@ -1,5 +1,6 @@
 import { LitElement, isServer } from 'lit';
 import type { PropertyValues } from 'lit';
+import { bareRootElsewhere } from './bare-root.js';
 import { CaseController } from './case-controller.js';
 import type { CaseModel } from './case-model.js';
 import { LanguageController } from './language/language-controller.js';
@@ -83,6 +84,10 @@ export abstract class AstigView extends LitElement {
 
   adoptedCallback(): void {
     this.waitFor(import('./restyle.js').then(({ restyle }) => restyle(this)));
+  }
+
+  protected override createRenderRoot(): HTMLElement | DocumentFragment {
+    return bareRootElsewhere(this) ?? super.createRenderRoot();
   }
 
   /**

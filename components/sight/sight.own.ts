@@ -20,7 +20,7 @@ interface Size {
 /** The image in a slot, also inside a `picture`. */
 export function imageIn(slot: HTMLSlotElement): HTMLImageElement | null {
   for (const element of slot.assignedElements({ flatten: true })) {
-    const image = element instanceof HTMLImageElement ? element : element.querySelector('img');
+    const image = element.localName === 'img' ? (element as HTMLImageElement) : element.querySelector('img');
     if (image) return image;
   }
   return null;
@@ -43,7 +43,7 @@ export async function readImage(image: HTMLImageElement): Promise<OwnPicture> {
     const { naturalWidth: width, naturalHeight: height, alt: name } = image;
     return { state: 'ready', picture: pixelsOf(image, width, height), size: { width, height }, name };
   } catch (error) {
-    return { state: error instanceof DOMException && error.name === 'SecurityError' ? 'foreign' : 'broken' };
+    return { state: (error as Error).name === 'SecurityError' ? 'foreign' : 'broken' };
   }
 }
 

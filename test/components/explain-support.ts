@@ -1,9 +1,9 @@
-import { fixture, html, waitUntil } from '@open-wc/testing';
+import { fixture, html } from '@open-wc/testing';
 import type { TemplateResult } from 'lit';
 import '../../components/explain/define.js';
 import type { AstigCase } from '../../components/case/case.js';
 import type { AstigExplain } from '../../components/explain/explain.js';
-import { CEDAR, drawn } from './support.js';
+import { CEDAR, drawn, until } from './support.js';
 
 export interface Explained {
   eye: AstigCase;
@@ -30,7 +30,7 @@ export async function explainedIn(lang: string, plan: object = {}): Promise<Expl
     <astig-case .plan=${{ ...CEDAR, ...plan }}><astig-explain></astig-explain></astig-case>
   </div>`);
   const page = root.querySelector('astig-explain')!;
-  await waitUntil(() => langOf(page).split('-')[0] === lang, `texts in ${lang}`, { timeout: 5000 });
+  await until(() => langOf(page).split('-')[0] === lang, `texts in ${lang}`);
   await drawn(page);
   return { eye: root.querySelector('astig-case')!, page, text: (part) => textOf(page, part) };
 }

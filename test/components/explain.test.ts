@@ -1,7 +1,7 @@
-import { expect, fixture, html, waitUntil } from '@open-wc/testing';
+import { expect, fixture, html } from '@open-wc/testing';
 import type { AstigExplain } from '../../components/explain/explain.js';
 import { explained, explainedIn, langOf, textOf } from './explain-support.js';
-import { drawn, listen } from './support.js';
+import { drawn, listen, until } from './support.js';
 
 const SECTIONS = ['title', 'shape', 'surgery', 'likely', 'promise', 'options', 'questions', 'warning', 'contact'];
 
@@ -174,7 +174,7 @@ describe('astig-explain: what a clinic can change', () => {
     for (const [button, source] of [[ask[2]!, 'Villegas'], [ask[3]!, 'ommon practice']] as const) {
       button.focus();
       button.click();
-      await waitUntil(() => page.shadowRoot!.querySelector('.source')?.textContent.includes(source) ?? false, source);
+      await until(() => page.shadowRoot!.querySelector('.source')?.textContent.includes(source), source);
     }
     page.shadowRoot!.querySelector<HTMLElement>('.source')!.hidePopover();
   });
@@ -197,9 +197,9 @@ describe('astig-explain: languages', () => {
     const { page } = await explainedIn('de');
     const root = page.closest<HTMLElement>('[lang]')!;
     root.lang = 'ar';
-    await waitUntil(() => langOf(page) === 'ar');
+    await until(() => langOf(page) === 'ar', 'Arabic');
     root.lang = 'en';
-    await waitUntil(() => langOf(page) === 'en');
+    await until(() => langOf(page) === 'en', 'English');
     expect(textOf(page)).to.contain('What is astigmatism?');
     expect(page.shadowRoot!.querySelector('[part~="page"]')!.getAttribute('dir')).to.equal('ltr');
   });

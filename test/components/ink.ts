@@ -1,5 +1,6 @@
 /**
- * The room that a line of text takes: from the top of an accent on a capital to the lowest stroke of a small letter.
+ * The room that a line of text takes: in Latin letters from the top of an accent on a capital to the lowest stroke of a
+ * small letter, whichever are in it; in others, and in figures, from its own highest to its own lowest stroke.
  * The box that a browser gives for a text is that of its font, which some fonts make half as high again as their
  * letters, and which Firefox widens by a pixel on each side for the smoothing of rims.
  */
@@ -16,6 +17,6 @@ const context = document.createElement('canvas').getContext('2d')!;
 
 function inkOf({ fontWeight, fontSize, fontFamily }: CSSStyleDeclaration, text: string): { ascent: number; descent: number } {
   context.font = `${fontWeight} ${fontSize} ${fontFamily}`;
-  const { actualBoundingBoxAscent, actualBoundingBoxDescent } = context.measureText(`${text}Ág`);
+  const { actualBoundingBoxAscent, actualBoundingBoxDescent } = context.measureText(/\p{Script=Latin}/u.test(text) ? `${text}Ág` : text);
   return { ascent: actualBoundingBoxAscent, descent: actualBoundingBoxDescent };
 }

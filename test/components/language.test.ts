@@ -3,6 +3,7 @@ import { sendKeys } from '@web/test-runner-commands';
 import { addMessages } from '../../components/internal/language/add-messages.js';
 import type { AstigCase } from '../../components/case/case.js';
 import { CEDAR, drawn, listen } from './support.js';
+import { until, untilText } from './until.js';
 
 const VIEWS = ['astig-cornea', 'astig-vectors', 'astig-summary', 'astig-entry'] as const;
 
@@ -24,14 +25,6 @@ async function page(lang: string, plan: object = {}): Promise<Page> {
   return { host, eye, view, text };
 }
 
-/** Waits until a text is there: languages are loaded when somebody asks for them. */
-async function until(read: () => string, wanted: RegExp | string): Promise<string> {
-  const there = (): boolean => (typeof wanted === 'string' ? read() === wanted : wanted.test(read()));
-  for (let wait = 0; wait < 200 && !there(); wait += 1) await new Promise((resolve) => setTimeout(resolve, 20));
-  if (!there()) throw new Error(`“${read()}” is not ${String(wanted)}`);
-  return read();
-}
-
 const NAMES = { en: 'Right eye', de: 'Rechtes Auge', es: 'Ojo derecho', fr: 'Œil droit', ar: 'العين اليمنى', zh: '右眼' };
 
 function loadedLanguages(): string[] {
@@ -48,7 +41,7 @@ describe('language', () => {
   for (const [lang, name] of Object.entries(NAMES)) {
     it(`is ${lang} under the nearest lang="${lang}", in every element`, async () => {
       const { text, view } = await page(lang);
-      await until(() => text('astig-cornea', '.title'), name);
+      await untilText(() => text('astig-cornea', '.title'), name);
       expect(text('astig-summary', '[part~=before] dt')).to.match(new RegExp(name.split(' ')[0]!, 'i'));
       expect(text('astig-entry', 'legend')).to.not.equal('');
       for (const tag of VIEWS) {
@@ -64,8 +57,8 @@ describe('language', () => {
     const figures: Record<string, string> = {};
     for (const lang of ['de', 'de-CH', 'fr', 'es', 'es-MX', 'ar', 'ar-EG', 'zh-Hans-CN']) {
       const { text } = await page(lang);
-      figures[lang] = await until(() => text('astig-summary', '[part~=after] .large'), /^0[.,]28 D @ 180°$/).then((figure) => figure.slice(0, 4));
-      await until(() => text('astig-cornea', '.title'), NAMES[lang.slice(0, 2) as keyof typeof NAMES]);
+      figures[lang] = await untilText(() => text('astig-summary', '[part~=after] .large'), /^0[.,]28 D @ 180°$/).then((figure) => figure.slice(0, 4));
+      await untilText(() => text('astig-cornea', '.title'), NAMES[lang.slice(0, 2) as keyof typeof NAMES]);
       figures[lang] = text('astig-summary', '[part~=after] .large').slice(0, 4);
     }
     expect(figures).to.deep.equal({ de: '0,28', 'de-CH': '0.28', fr: '0,28', es: '0,28', 'es-MX': '0.28', ar: '0.28', 'ar-EG': '0.28', 'zh-Hans-CN': '0.28' });
@@ -80,7 +73,7 @@ describe('language', () => {
   it('understands region tags, also those written the wrong way', async () => {
     for (const [lang, name] of [['de-AT', NAMES.de], ['zh-Hans-CN', NAMES.zh], ['ES', NAMES.es], ['fr_CA', NAMES.fr]] as const) {
       const { text } = await page(lang);
-      await until(() => text('astig-cornea', '.title'), name);
+      await untilText(() => text('astig-cornea', '.title'), name);
     }
   });
 
@@ -90,12 +83,12 @@ describe('language', () => {
     box.lang = 'de';
     host.append(box);
     box.append(host.querySelector('astig-case')!);
-    await until(() => text('astig-cornea', '.title'), NAMES.de);
+    await untilText(() => text('astig-cornea', '.title'), NAMES.de);
     view('astig-cornea').lang = 'es';
-    await until(() => text('astig-cornea', '.title'), NAMES.es);
+    await untilText(() => text('astig-cornea', '.title'), NAMES.es);
     expect(text('astig-summary', '[part~=before] dt')).to.equal('Vorher, rechtes Auge');
     box.removeAttribute('lang');
-    await until(() => text('astig-summary', '[part~=before] dt'), 'Avant, œil droit');
+    await untilText(() => text('astig-summary', '[part~=before] dt'), 'Avant, œil droit');
   });
 
   it('finds the language across shadow roots and around slots, and follows a move', async () => {
@@ -107,15 +100,15 @@ describe('language', () => {
     document.body.append(outer);
     const eye = host.querySelector('astig-case')!;
     const title = (): string => eye.querySelector('astig-cornea')!.shadowRoot!.querySelector('.title')!.textContent;
-    await until(title, NAMES.de);
+    await untilText(title, NAMES.de);
     card.append(eye);
-    await until(title, NAMES.en);
+    await untilText(title, NAMES.en);
     outer.lang = 'es';
-    await until(title, NAMES.es);
+    await untilText(title, NAMES.es);
     card.shadowRoot!.querySelector('section')!.lang = 'fr';
-    await until(title, NAMES.fr);
+    await untilText(title, NAMES.fr);
     host.append(eye);
-    await until(() => text('astig-cornea', '.title'), NAMES.de);
+    await untilText(() => text('astig-cornea', '.title'), NAMES.de);
     expect(view('astig-cornea').isConnected).to.equal(true);
     outer.remove();
   });
@@ -131,7 +124,7 @@ describe('language', () => {
     const log = listen(document);
     const before = JSON.stringify(eye.plan);
     host.lang = 'de';
-    await until(() => text('astig-entry', '#flatK-note'), 'Flacher Messwert: 99 D liegt außerhalb von 28 bis 75 D.');
+    await untilText(() => text('astig-entry', '#flatK-note'), 'Flacher Messwert: 99 D liegt außerhalb von 28 bis 75 D.');
     expect([entry.shadowRoot!.activeElement?.id, input('flatK').value, input('steepK').value]).to.deep.equal(['flatK', '99', '44,00']);
     expect([JSON.stringify(eye.plan), log.inputs.length, log.changes.length]).to.deep.equal([before, 0, 0]);
     await sendKeys({ press: 'Backspace' });
@@ -147,7 +140,7 @@ describe('language', () => {
     await drawn(eye, view('astig-summary'));
     expect(text('astig-summary', '[role=status]')).to.match(/^Expected to remain/);
     host.lang = 'de';
-    await until(() => text('astig-summary', '[part~=after] dt'), 'Rest, wie erwartet');
+    await untilText(() => text('astig-summary', '[part~=after] dt'), 'Rest, wie erwartet');
     expect(text('astig-summary', '[role=status]')).to.equal('');
     eye.incisionSite = 100;
     await drawn(eye, view('astig-summary'));
@@ -157,7 +150,7 @@ describe('language', () => {
   it('keeps a figure together in a text that runs to the left', async () => {
     const { host, text, view } = await page('ar');
     host.removeAttribute('dir');
-    await until(() => text('astig-cornea', '.title'), NAMES.ar);
+    await untilText(() => text('astig-cornea', '.title'), NAMES.ar);
     const button = view('astig-summary').shadowRoot!.querySelector('[part~=before] .large button')!;
     expect(button.textContent.replace(/[\u2066\u2069]/g, '')).to.equal('1.00\u00a0D\u00a0@\u00a0180°');
     // As it is laid out: the dioptres to the left of the meridian, though the text runs to the left.
@@ -174,7 +167,7 @@ describe('language', () => {
 
   it('reads numbers as they are written in the language', async () => {
     const { view, eye, text } = await page('ar');
-    await until(() => text('astig-cornea', '.title'), NAMES.ar);
+    await untilText(() => text('astig-cornea', '.title'), NAMES.ar);
     const input = view('astig-entry').shadowRoot!.getElementById('incisionWidth') as HTMLInputElement;
     for (const [typed, value] of [['2,2', 2.2], ['٢٫٦', 2.6], ['２．８', 2.8], ['2.4 mm', 2.4]] as const) {
       input.focus();
@@ -187,14 +180,14 @@ describe('language', () => {
 
   it('translates cautions, refusals and the sources of figures', async () => {
     const { eye, view, text } = await page('de', { arcDepth: 600 });
-    await until(() => text('astig-summary', '[part~=caution]'), 'Halt: 600 µm sind 92 % der örtlichen Dicke (650 µm). Ab 90 % kann die Hornhaut perforiert werden. Quelle');
+    await untilText(() => text('astig-summary', '[part~=caution]'), 'Halt: 600 µm sind 92 % der örtlichen Dicke (650 µm). Ab 90 % kann die Hornhaut perforiert werden. Quelle');
     eye.setAttribute('incision-width', '9,5');
     await drawn(eye, view('astig-summary'), view('astig-entry'));
     const refusal = 'Breite der Inzision: „9,5“ wird nicht angenommen; erlaubt ist: 1,8 bis 3,5 mm.';
     expect(text('astig-summary', '.refused li')).to.equal(refusal);
     expect(text('astig-entry', '.refused li')).to.equal(refusal);
     view('astig-summary').shadowRoot!.querySelector<HTMLElement>('[data-source=arcs] .sourced')!.click();
-    await until(() => text('astig-summary', '.source h2'), 'Abflachung durch Bogenschnitte');
+    await untilText(() => text('astig-summary', '.source h2'), 'Abflachung durch Bogenschnitte');
     expect(text('astig-summary', '.source')).to.contain('beabsichtigt = 1,70').and.contain('erreichter Anteil der beabsichtigten Wirkung').and.contain('Roberts HW').and.contain('Zahlen gelesen');
     expect(view('astig-summary').shadowRoot!.querySelector('.source bdi')!.getAttribute('lang')).to.equal('en');
   });
@@ -202,7 +195,7 @@ describe('language', () => {
   for (const lang of ['de', 'ar', 'zh']) {
     it(`has no fault that axe can find in ${lang}`, async () => {
       const { eye, text } = await page(lang, { arcDepth: 640, lensCylinder: 1, lensMeridian: 10 });
-      await until(() => text('astig-cornea', '.title'), NAMES[lang as keyof typeof NAMES]);
+      await untilText(() => text('astig-cornea', '.title'), NAMES[lang as keyof typeof NAMES]);
       await expect(eye).to.be.accessible();
     });
   }
@@ -237,7 +230,7 @@ describe('addMessages', () => {
     const { text } = await page('it-IT');
     expect(text('astig-summary', '[part~=after] dt')).to.equal('Remaining, as expected');
     await addMessages('it', { summary: { after: 'Residuo atteso' } });
-    await until(() => text('astig-summary', '[part~=after] dt'), 'Residuo atteso');
+    await untilText(() => text('astig-summary', '[part~=after] dt'), 'Residuo atteso');
     expect(text('astig-summary', '[part~=intended] dt')).to.equal('Remaining, if all of the intended effect were reached');
     expect(text('astig-summary', '[part~=after] .large')).to.equal('0,28 D @ 180°');
   });
@@ -246,12 +239,12 @@ describe('addMessages', () => {
     const german = await page('de');
     const english = await page('en');
     await addMessages('de', { summary: { before: 'Vor der Operation, {$eye}' } });
-    await until(() => german.text('astig-summary', '[part~=before] dt'), 'Vor der Operation, rechtes Auge');
+    await untilText(() => german.text('astig-summary', '[part~=before] dt'), 'Vor der Operation, rechtes Auge');
     expect(german.text('astig-summary', '[part~=after] dt')).to.equal('Rest, wie erwartet');
     await addMessages('en', { summary: { after: 'Expected result' }, cautions: { 'arc-zone': 'Zone: {$zone}.' } });
-    await until(() => english.text('astig-summary', '[part~=after] dt'), 'Expected result');
+    await untilText(() => english.text('astig-summary', '[part~=after] dt'), 'Expected result');
     english.eye.arcZone = 9;
-    await until(() => [...english.view('astig-summary').shadowRoot!.querySelectorAll('[part~=caution]')].map(({ textContent }) => textContent).join(' '), /Zone: 9\u00a0mm\./);
+    await untilText(() => [...english.view('astig-summary').shadowRoot!.querySelectorAll('[part~=caution]')].map(({ textContent }) => textContent).join(' '), /Zone: 9\u00a0mm\./);
     await addMessages('en', { summary: { after: 'Remaining, as expected' } });
   });
 
@@ -267,7 +260,7 @@ describe('addMessages', () => {
     const { onerror } = window;
     window.onerror = null;
     await addMessages('en', { summary: { intended: '.match $x {{' } });
-    for (let wait = 0; wait < 100 && errors.length === 0; wait += 1) await new Promise((resolve) => setTimeout(resolve, 20));
+    await until(() => errors.length > 0, 'the error');
     window.onerror = onerror;
     window.removeEventListener('error', hear, { capture: true });
     expect(errors.join()).to.contain('.match $x {{');
@@ -278,8 +271,8 @@ describe('addMessages', () => {
   it('understands MessageFormat 2 with its plurals, in English too', async () => {
     const { text } = await page('en');
     await addMessages('en', { summary: { chance: '.input {$eyes :integer} .match $eyes one {{One eye of 100: {$limit}.}} * {{{$eyes} eyes of 100: {$limit}.}}' } });
-    await until(() => text('astig-summary', '[part~=chance] button'), /^\d+ eyes of 100: 0\.50 D\.$/);
+    await untilText(() => text('astig-summary', '[part~=chance] button'), /^\d+ eyes of 100: 0\.50 D\.$/);
     await addMessages('en', { summary: { chance: 'About {$eyes} of 100 eyes like this would end with {$limit} or less.' } });
-    await until(() => text('astig-summary', '[part~=chance] button'), /^About/);
+    await untilText(() => text('astig-summary', '[part~=chance] button'), /^About/);
   });
 });

@@ -7,7 +7,7 @@ import '../../components/case/define.js';
 import '../../components/options/define.js';
 import type { AstigCase } from '../../components/case/case.js';
 import type { AstigOptions } from '../../components/options/options.js';
-import { bringIntoView, listen } from './support.js';
+import { bringIntoView, listen, until } from './support.js';
 import type { Log } from './support.js';
 
 /** A left eye of 2 D, steep near 90°, with everything measured and little planned: invented. */
@@ -104,7 +104,7 @@ export class List {
 
   /** Waits for what is loaded when somebody asks for it. */
   async loaded(selector: string): Promise<void> {
-    for (let wait = 0; wait < 100 && !this.root.querySelector(selector); wait += 1) await new Promise((resolve) => setTimeout(resolve, 20));
+    await until(() => this.root.querySelector(selector), selector);
   }
 
   /** Replaces the text of a field of the form and leaves it by Tab. */

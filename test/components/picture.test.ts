@@ -62,14 +62,17 @@ for (const tag of TAGS) {
         frame.src = URL.createObjectURL(new Blob([file], { type: 'image/svg+xml' }));
         const loaded = new Promise((done) => (frame.onload = done));
         document.body.append(frame);
-        await loaded;
-        // A frame is painted some time after it has loaded.
-        let alone = await pixels(box);
-        for (let tries = 0; tries < 20 && different(inPage, alone) > 0; tries += 1) alone = await pixels(box);
-        expect(different(inPage, alone)).to.equal(0);
-        expect(different(inPage, await pixels(new DOMRect(box.x, box.y + 1, box.width, box.height))), 'the measure sees a pixel').to.be.greaterThan(500);
-        expect(new Set(alone.data).size, 'a picture with something in it').to.be.greaterThan(20);
-        frame.remove();
+        try {
+          await loaded;
+          // A frame is painted some time after it has loaded.
+          let alone = await pixels(box);
+          for (let tries = 0; tries < 20 && different(inPage, alone) > 0; tries += 1) alone = await pixels(box);
+          expect(different(inPage, alone)).to.equal(0);
+          expect(different(inPage, await pixels(new DOMRect(box.x, box.y + 1, box.width, box.height))), 'the measure sees a pixel').to.be.greaterThan(500);
+          expect(new Set(alone.data).size, 'a picture with something in it').to.be.greaterThan(20);
+        } finally {
+          frame.remove();
+        }
       });
     }
 

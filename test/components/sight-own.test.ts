@@ -1,5 +1,6 @@
 import { expect, html, nextFrame } from '@open-wc/testing';
 import { Sight, difference, painted } from './sight-support.js';
+import { until } from './until.js';
 
 const STRIPES = painted(200, (context) => {
   for (let x = 0; x < 200; x += 40) context.fillRect(x, 0, 20, 100);
@@ -15,7 +16,7 @@ const open = (src: string, alt = 'My garden'): Promise<Sight> =>
 /** A loaded image has told the element, and that has drawn it. */
 async function settled(sight: Sight): Promise<void> {
   const image = sight.view.querySelector('img')!;
-  for (let round = 0; round < 200 && !image.complete; round += 1) await nextFrame();
+  await until(() => image.complete, 'the image');
   await sight.view.ready;
 }
 

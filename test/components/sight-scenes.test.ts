@@ -12,7 +12,7 @@ const UNIT = 80;
 function drawnSign(path: string): (x: number, y: number) => boolean {
   const canvas = document.createElement('canvas');
   canvas.width = canvas.height = 7 * UNIT;
-  const context = canvas.getContext('2d')!;
+  const context = canvas.getContext('2d', { willReadFrequently: true })!;
   context.setTransform(UNIT, 0, 0, UNIT, UNIT, UNIT);
   context.fill(new Path2D(path));
   const { data, width } = context.getImageData(0, 0, canvas.width, canvas.height);
@@ -105,7 +105,7 @@ describe('astig-sight: scenes as SVG', () => {
       await image.decode();
       const canvas = document.createElement('canvas');
       canvas.width = canvas.height = SIDE;
-      const context = canvas.getContext('2d')!;
+      const context = canvas.getContext('2d', { willReadFrequently: true })!;
       context.drawImage(image, 0, 0, SIDE, SIDE);
       const shown = sight.pixels('before');
       const drawn = context.getImageData(0, 0, SIDE, SIDE);

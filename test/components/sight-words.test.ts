@@ -1,4 +1,4 @@
-import { expect, html, waitUntil } from '@open-wc/testing';
+import { expect, html } from '@open-wc/testing';
 import { sight as ar } from '../../components/internal/language/languages/ar/sight.js';
 import { sight as de } from '../../components/internal/language/languages/de/sight.js';
 import { sight as es } from '../../components/internal/language/languages/es/sight.js';
@@ -17,6 +17,7 @@ import { typeSize } from '../../components/sight/scenes/paint.js';
 import { reading } from '../../components/sight/scenes/reading.js';
 import { itInEveryScheme } from '../engine.js';
 import { MAPLE, Sight } from './sight-support.js';
+import { until } from './until.js';
 
 const ENGLISH: Record<string, string> = { ...sightWords.en, ...notesWords.en, ...ownWords.en, ...cardWords.en };
 const CATALOGUES: Record<string, Record<string, string>> = { ar, de, es, fr, zh };
@@ -51,14 +52,14 @@ describe('astig-sight: languages', () => {
 
   it('speaks the language of the page, and writes its numbers', async () => {
     const sight = await Sight.open(html`<astig-sight scene="reading"></astig-sight>`, MAPLE, 'de');
-    await waitUntil(() => sight.text('.before strong') === 'Vor der Operation');
+    await until(() => sight.text('.before strong') === 'Vor der Operation', 'German');
     await sight.view.ready;
     expect(sight.text('.notes')).to.contain('Aus 0,4 m gesehen ist das Bild 8,6° breit.');
     // Germany writes decimals: 0.5·… of 2 D.
     expect(sight.text('.before figcaption')).to.match(/liest etwa 0,6\d; zwei von drei solchen Augen zwischen 0,4\d und 0,8\d/);
     const german = sight.pixels('before').data.join();
     sight.eye.lang = 'fr';
-    await waitUntil(() => sight.text('.before strong') === 'Avant l’opération');
+    await until(() => sight.text('.before strong') === 'Avant l’opération', 'French');
     await sight.view.ready;
     expect(sight.pixels('before').data.join() === german, 'the card is in French too').to.equal(false);
   });
@@ -96,7 +97,7 @@ describe('astig-sight: acuity', () => {
     expect(sight.text('.before figcaption p:last-child')).to.contain('about 20/32');
     expect(sight.text('.notes')).to.contain('20/200, 20/100');
     await sight.click(sight.find('.before figcaption p:last-child button'));
-    await waitUntil(() => sight.text('.source')?.includes('Hoshikawa'), 'no source');
+    await until(() => sight.text('.source')?.includes('Hoshikawa'), 'the source');
   });
 
   it('says that it is less beyond what was studied, and nothing where a focal line is in focus', async () => {
@@ -127,7 +128,7 @@ describe('astig-sight: accessibility', () => {
 
   it('has none in Arabic, nor without a picture', async () => {
     const sight = await Sight.open(html`<astig-sight scene="picture" view="divider"></astig-sight>`, MAPLE, 'ar');
-    await waitUntil(() => sight.text('[part=problem]')?.startsWith('لم'));
+    await until(() => sight.text('[part=problem]')?.startsWith('لم'), 'Arabic');
     await expect(sight.eye).to.be.accessible();
     expect(sight.text('[part=problem]')).to.equal('لم تضع الصفحة صورة هنا.');
   });

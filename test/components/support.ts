@@ -8,8 +8,9 @@ import type { AstigChangeEvent, AstigInputEvent } from '../../components/interna
 import { touch } from '../engine.js';
 import { bringIntoView, middleOf, onScreen } from './place.js';
 import type { ClientPoint } from './place.js';
+import { until } from './until.js';
 
-export { bringIntoView, onScreen };
+export { bringIntoView, onScreen, until };
 export type { ClientPoint };
 
 /** An eye of about 1 D against the rule with an entry and an arc: invented. */
@@ -58,13 +59,6 @@ export async function drawn(...elements: { updateComplete: Promise<boolean> }[])
   for (let round = 0; round < 3; round += 1) {
     await new Promise(requestAnimationFrame);
     for (const element of elements) await element.updateComplete;
-  }
-}
-
-/** Waits until something is so, at most five seconds. */
-export async function until(condition: () => unknown, what: string): Promise<void> {
-  for (const start = performance.now(); !condition(); await new Promise(requestAnimationFrame)) {
-    if (performance.now() > start + 5000) throw new Error(`${what} has not come.`);
   }
 }
 

@@ -1,8 +1,14 @@
 import { spawn } from 'node:child_process';
-import { createServer } from 'node:net';
 import { CORNER, Display } from './display.mjs';
+import { freePort } from './free-port.mjs';
 import { endWithUs } from './processes.mjs';
 import { WebDriver } from './webdriver.mjs';
+
+/**
+ * Left to itself WebKit paints with the processor or with the graphics library, whichever is less busy, and their rims
+ * differ: pictures of the same page would not be the same.
+ */
+const ONE_PAINTER = { WEBKIT_SKIA_ENABLE_CPU_RENDERING: '1' };
 
 const VIEWPORT = { width: 800, height: 600, ...CORNER };
 
@@ -66,7 +72,7 @@ export class WebKitLauncher {
     const { driver, browser } = this.programs;
     this.display = await Display.start(this.programs);
     const port = await freePort();
-    const env = { ...process.env, DISPLAY: this.display.name, GDK_BACKEND: 'x11', WEBKIT_DISABLE_SANDBOX_THIS_IS_DANGEROUS: '1' };
+    const env = { ...process.env, DISPLAY: this.display.name, GDK_BACKEND: 'x11', WEBKIT_DISABLE_SANDBOX_THIS_IS_DANGEROUS: '1', ...ONE_PAINTER };
     this.server = endWithUs(spawn(driver, [`--port=${port}`], { env, stdio: 'ignore' }));
     const address = `http://127.0.0.1:${port}`;
     await answers(`${address}/status`);
@@ -75,17 +81,6 @@ export class WebKitLauncher {
       'webkitgtk:browserOptions': { binary: browser, args: ['--automation'] },
     });
   }
-}
-
-function freePort() {
-  return new Promise((resolve, reject) => {
-    const server = createServer();
-    server.once('error', reject);
-    server.listen(0, '127.0.0.1', () => {
-      const { port } = server.address();
-      server.close(() => resolve(port));
-    });
-  });
 }
 
 async function answers(address) {

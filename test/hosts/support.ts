@@ -36,8 +36,18 @@ export const example = (name: string): string => `${inject('origin')}/stories/ho
 export const bundledExample = (name: string): string => `${inject('origin')}/test/out/hosts/${name}/`;
 export const onDisk = (path: string): string => pathToFileURL(join(root, path)).href;
 
-/** Opens a page in front of all others, and waits until its first case is drawn. `before` runs in the page ahead of everything. */
-export async function open(address: string, { before, width = 1100, height = 900, touch = false }: { before?: () => void; width?: number; height?: number; touch?: boolean } = {}): Promise<Opened> {
+interface Ways {
+  /** Runs in the page ahead of everything. */
+  before?: () => void;
+  /** A script that is served instead of what is at an address. */
+  script?: (url: string) => string | undefined;
+  width?: number;
+  height?: number;
+  touch?: boolean;
+}
+
+/** Opens a page in front of all others. */
+export async function open(address: string, { before, script, width = 1100, height = 900, touch = false }: Ways = {}): Promise<Opened> {
   const page = await browser.newPage();
   pages.push(page);
   const said: string[] = [];
@@ -46,6 +56,13 @@ export async function open(address: string, { before, width = 1100, height = 900
   page.on('pageerror', (error) => said.push(String(error)));
   page.on('request', (request) => asked.push(request.url()));
   if (before) await page.evaluateOnNewDocument(before);
+  if (script) {
+    await page.setRequestInterception(true);
+    page.on('request', (request) => {
+      const body = script(request.url());
+      void (body === undefined ? request.continue() : request.respond({ contentType: 'text/javascript', body }));
+    });
+  }
   await page.setViewport({ width, height, hasTouch: touch });
   await page.goto(address, { waitUntil: 'load' });
   await page.bringToFront();

@@ -1,7 +1,7 @@
 import { html } from 'lit';
 import type { ReactiveControllerHost, TemplateResult } from 'lit';
 import type { Language, Say } from '../language/language.js';
-import { addStyles } from '../late-styles.js';
+import { addStyles } from '../restyle.js';
 import { pictureBarStyles } from './picture-bar.styles.js';
 import { pictureWords } from './picture-words.js';
 import type { Pictures } from './pictures.js';

@@ -78,8 +78,9 @@ function isSeen(shape: Element): boolean {
 
 /** The ground as the page shows it: the first that is painted behind the drawing, else that of the element. */
 function groundOf(host: HTMLElement): string {
-  for (let node: Node | null = host; node; node = node.parentNode ?? (node instanceof ShadowRoot ? node.host : null)) {
-    const painted = node instanceof Element ? getComputedStyle(node).backgroundColor : '';
+  // By what a node has, not by `instanceof`: in a frame the classes are others.
+  for (let node: Node | null = host; node; node = node.parentNode ?? (node as Partial<ShadowRoot>).host ?? null) {
+    const painted = node.nodeType === Node.ELEMENT_NODE ? getComputedStyle(node as Element).backgroundColor : '';
     if (painted && !/transparent|, 0\)$|\/ 0\)$/.test(painted)) return painted;
   }
   return getComputedStyle(host.shadowRoot!.querySelector('.probe')!).backgroundColor;
