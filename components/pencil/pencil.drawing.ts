@@ -1,0 +1,105 @@
+import { nothing, svg } from 'lit';
+import type { SVGTemplateResult } from 'lit';
+import type { Matrix } from '../../core/eye-matrix.js';
+import { at, polar, polyline, px } from '../internal/geometry.js';
+import type { Point } from '../internal/geometry.js';
+import { line } from '../internal/line.js';
+import { drawnEllipse, project } from './pencil.camera.js';
+import type { Camera } from './pencil.camera.js';
+import { sectionMatrix } from './pencil.scene.js';
+import type { Scene } from './pencil.scene.js';
+
+/** Rays round the rim of the pupil. */
+const RAYS = 32;
+
+/** Rays of a fan, by their distance from the middle of the pupil. */
+const FAN = [-1, -0.6, 0, 0.6, 1] as const;
+
+/** The part of the eye that is drawn: planes in mm from the cornea, half the side of the screen in mm. */
+export interface Window {
+  from: number;
+  to: number;
+  side: number;
+}
+
+/** The bundle in depth, from the back to the front. */
+export function drawBundle(scene: Scene, camera: Camera, window: Window): SVGTemplateResult {
+  const planes = [
+    { z: scene.retina.position, shape: () => retina(scene, camera, window) },
+    { z: scene.screen.position + 1e-6, shape: () => screen(scene, camera, window) },
+    ...(scene.point ? [] : [
+      { z: scene.front.position + 2e-6, shape: () => focal(scene.front, 'front-line', camera) },
+      { z: scene.back.position + 2e-6, shape: () => focal(scene.back, 'back-line', camera) },
+      { z: scene.circle.position + 3e-6, shape: () => circle(scene, camera) },
+    ]),
+  ].sort((a, b) => (camera.backNearer ? a.z - b.z : b.z - a.z));
+  return svg`${rays(scene, camera, window)} ${axis(camera, window)} ${planes.map(({ shape }) => shape())}
+    ${scene.point ? svg`<circle class="point" r="4" cx=${px(project(camera, ORIGIN, scene.circle.position).x)} cy=${px(project(camera, ORIGIN, scene.circle.position).y)}></circle>` : nothing}`;
+}
+
+const ORIGIN = { x: 0, y: 0 };
+
+/** All rays through the rim of the pupil, pale; and the fans of both principal meridians, each through its line. */
+function rays(scene: Scene, camera: Camera, { from, to }: Window): SVGTemplateResult {
+  const { pencil } = scene.planned;
+  const ends = [from, to].map((z) => ({ z, section: sectionMatrix(pencil, z) })) as [End, End];
+  const ray = (degrees: number, share = 1): string => polyline(ends.map((end) => through(camera, end, degrees, share)));
+  const round = Array.from({ length: RAYS }, (_, index) => ray((360 * index) / RAYS)).join('');
+  const fan = (meridian: number): SVGTemplateResult => svg`<path class="sheet" d=${polyline([1, -1].flatMap((share) => [0, 1].map((end) => through(camera, ends[share > 0 ? end as 0 | 1 : (1 - end) as 0 | 1], meridian, share))), true)}></path>
+    <path d=${FAN.map((share) => ray(meridian, share)).join('')}></path>`;
+  const { meridian } = scene.astigmatism;
+  return svg`${ends.map((end) => ellipse(camera, end.section, end.z, 'rim'))}<path part="rays" d=${round}></path>
+    ${scene.point ? nothing : svg`<g part="flat-fan" class="fan">${fan(meridian + 90)}</g><g part="steep-fan" class="fan">${fan(meridian)}</g>`}`;
+}
+
+interface End {
+  z: number;
+  section: Matrix;
+}
+
+function through(camera: Camera, { z, section: [a, b, c, d] }: End, degrees: number, share: number): Point {
+  const { x, y } = polar(degrees, share);
+  // The dial counts y upwards.
+  return project(camera, { x: a * x - b * y, y: c * x - d * y }, z);
+}
+
+function axis(camera: Camera, { from, to }: Window): SVGTemplateResult {
+  const [start, end] = [project(camera, ORIGIN, from), project(camera, ORIGIN, to)];
+  return line({ x1: start.x, y1: start.y, x2: end.x, y2: end.y }, 'axis');
+}
+
+/** Ends of a line focus in the drawing. */
+export function endsOf({ position, length, direction }: Scene['front'], camera: Camera): [Point, Point] {
+  const { x, y } = polar(direction, length / 2);
+  return [project(camera, { x, y: -y }, position), project(camera, { x: -x, y }, position)];
+}
+
+function focal(focus: Scene['front'], part: string, camera: Camera): SVGTemplateResult {
+  const [from, to] = endsOf(focus, camera);
+  const ends = { x1: from.x, y1: from.y, x2: to.x, y2: to.y };
+  return svg`<g part=${part}>${line(ends, 'under')}${line(ends, 'focal')}</g>`;
+}
+
+function circle({ planned, circle: { position } }: Scene, camera: Camera): SVGTemplateResult {
+  return ellipse(camera, sectionMatrix(planned.pencil, position), position, '', 'circle');
+}
+
+function retina({ retina: { position } }: Scene, camera: Camera, { side }: Window): SVGTemplateResult {
+  return ellipse(camera, [side, 0, 0, side], position, '', 'retina');
+}
+
+/** Corners of the screen in the drawing, the upper right one as seen from the front first. */
+export function screenCorners({ screen: { position } }: Scene, camera: Camera, { side }: Window): Point[] {
+  return [[1, 1], [-1, 1], [-1, -1], [1, -1]].map(([x, y]) => project(camera, { x: side * x!, y: side * y! }, position));
+}
+
+function screen(scene: Scene, camera: Camera, window: Window): SVGTemplateResult {
+  const { position } = scene.screen;
+  return svg`<path part="screen" d=${polyline(screenCorners(scene, camera, window), true)}></path>
+    ${ellipse(camera, sectionMatrix(scene.planned.pencil, position), position, 'patch')}`;
+}
+
+function ellipse(camera: Camera, section: Matrix, z: number, className: string, part = ''): SVGTemplateResult {
+  const { centre, rx, ry, angle } = drawnEllipse(camera, section, z);
+  return svg`<ellipse class=${className || nothing} part=${part || nothing} rx=${px(rx)} ry=${px(ry)} transform="translate(${at(centre)}) rotate(${px(angle)})"></ellipse>`;
+}
