@@ -1,6 +1,5 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
 import { decimal, withUnit } from '../internal/format.js';
 import type { Language } from '../internal/language/language.js';
 import { reachOf } from './pencil.scene.js';
@@ -41,7 +40,7 @@ function slider(name: Movable, label: string, value: number, { min, max, step }:
     move(name, Number((event.target as HTMLInputElement).value), settled);
   };
   return html`<label class="slide"><span>${label}</span>
-    <input type="range" class=${name} dir="ltr" min=${shorter(min)} max=${shorter(max)} step=${step} .value=${live(shorter(value))} aria-valuetext=${text || nothing} @input=${onMoved(false)} @change=${onMoved(true)} />
+    <input type="range" class=${name} dir="ltr" min=${shorter(min)} max=${shorter(max)} step=${step} .value=${shorter(value)} aria-valuetext=${text || nothing} @input=${onMoved(false)} @change=${onMoved(true)} />
   </label>`;
 }
 

@@ -22,34 +22,49 @@ export interface Window {
   side: number;
 }
 
-/** The bundle in depth, from the back to the front. */
-export function drawBundle(scene: Scene, camera: Camera, window: Window): SVGTemplateResult {
-  const planes = [
-    { z: scene.retina.position, shape: () => retina(scene, camera, window) },
-    { z: scene.screen.position + 1e-6, shape: () => screen(scene, camera, window) },
-    ...(scene.point ? [] : [
-      { z: scene.front.position + 2e-6, shape: () => focal(scene.front, 'front-line', camera) },
-      { z: scene.back.position + 2e-6, shape: () => focal(scene.back, 'back-line', camera) },
-      { z: scene.circle.position + 3e-6, shape: () => circle(scene, camera) },
-    ]),
-  ].sort((a, b) => (camera.backNearer ? a.z - b.z : b.z - a.z));
-  return svg`${rays(scene, camera, window)} ${axis(camera, window)} ${planes.map(({ shape }) => shape())}
-    ${scene.point ? svg`<circle class="point" r="4" cx=${px(project(camera, ORIGIN, scene.circle.position).x)} cy=${px(project(camera, ORIGIN, scene.circle.position).y)}></circle>` : nothing}`;
+/** Planes nearer to each other than this, mm, are one: then the screen lies behind what is on it. */
+const SAME = 1e-4;
+
+/** The bundle in depth, from the back to the front. The light that lies behind the screen is drawn before it. */
+export function drawBundle(scene: Scene, camera: Camera, { from, to, side }: Window): SVGTemplateResult {
+  const { screen: screened, retina, front, back, circle: least, point } = scene;
+  const nearer = camera.backNearer ? 1 : -1;
+  const planes: [number, SVGTemplateResult][] = [[retina.position, ellipse(camera, [side, 0, 0, side], retina.position, '', 'retina')]];
+  if (!point) {
+    planes.push([least.position, ellipse(camera, sectionMatrix(scene.planned.pencil, least.position), least.position, '', 'circle')]);
+    planes.push([front.position, focal(front, 'front-line', camera)], [back.position, focal(back, 'back-line', camera)]);
+  }
+  planes.sort(([a], [b]) => nearer * (a - b));
+  const beyond = ([z]: [number, unknown]): boolean => nearer * (z - screened.position) < -SAME;
+  const parts: [number, number][] = [[from, screened.position], [screened.position, to]];
+  const [far, near] = (camera.backNearer ? parts : parts.reverse()) as [[number, number], [number, number]];
+  const focus = project(camera, ORIGIN, least.position);
+  return svg`${rays(scene, camera, ...far)} ${planes.filter(beyond).map(([, shape]) => shape)} ${screen(scene, camera, side)}
+    ${rays(scene, camera, ...near)} ${planes.filter((plane) => !beyond(plane)).map(([, shape]) => shape)}
+    ${point ? svg`<circle class="point" r="4" cx=${px(focus.x)} cy=${px(focus.y)}></circle>` : nothing}`;
 }
 
 const ORIGIN = { x: 0, y: 0 };
 
 /** All rays through the rim of the pupil, pale; and the fans of both principal meridians, each through its line. */
-function rays(scene: Scene, camera: Camera, { from, to }: Window): SVGTemplateResult {
+function rays(scene: Scene, camera: Camera, from: number, to: number): SVGTemplateResult {
   const { pencil } = scene.planned;
   const ends = [from, to].map((z) => ({ z, section: sectionMatrix(pencil, z) })) as [End, End];
   const ray = (degrees: number, share = 1): string => polyline(ends.map((end) => through(camera, end, degrees, share)));
   const round = Array.from({ length: RAYS }, (_, index) => ray((360 * index) / RAYS)).join('');
-  const fan = (meridian: number): SVGTemplateResult => svg`<path class="sheet" d=${polyline([1, -1].flatMap((share) => [0, 1].map((end) => through(camera, ends[share > 0 ? end as 0 | 1 : (1 - end) as 0 | 1], meridian, share))), true)}></path>
+  const sheet = (meridian: number): Point[] => [1, -1].flatMap((share) => ends.map((end) => through(camera, end, meridian, share)));
+  const fan = (meridian: number): SVGTemplateResult => svg`<path class="sheet" d=${polyline(boundary(sheet(meridian)), true)}></path>
     <path d=${FAN.map((share) => ray(meridian, share)).join('')}></path>`;
   const { meridian } = scene.astigmatism;
-  return svg`${ends.map((end) => ellipse(camera, end.section, end.z, 'rim'))}<path part="rays" d=${round}></path>
+  const [start, end] = [project(camera, ORIGIN, from), project(camera, ORIGIN, to)];
+  return svg`${ends.map(({ section, z }) => (z === scene.screen.position ? nothing : ellipse(camera, section, z, 'rim')))}
+    ${line({ x1: start.x, y1: start.y, x2: end.x, y2: end.y }, 'axis')}<path part="rays" d=${round}></path>
     ${scene.point ? nothing : svg`<g part="flat-fan" class="fan">${fan(meridian + 90)}</g><g part="steep-fan" class="fan">${fan(meridian)}</g>`}`;
+}
+
+/** Both ends of one edge, and of the other back again. */
+function boundary([a, b, c, d]: readonly Point[]): Point[] {
+  return [a!, b!, d!, c!];
 }
 
 interface End {
@@ -61,11 +76,6 @@ function through(camera: Camera, { z, section: [a, b, c, d] }: End, degrees: num
   const { x, y } = polar(degrees, share);
   // The dial counts y upwards.
   return project(camera, { x: a * x - b * y, y: c * x - d * y }, z);
-}
-
-function axis(camera: Camera, { from, to }: Window): SVGTemplateResult {
-  const [start, end] = [project(camera, ORIGIN, from), project(camera, ORIGIN, to)];
-  return line({ x1: start.x, y1: start.y, x2: end.x, y2: end.y }, 'axis');
 }
 
 /** Ends of a line focus in the drawing. */
@@ -80,22 +90,14 @@ function focal(focus: Scene['front'], part: string, camera: Camera): SVGTemplate
   return svg`<g part=${part}>${line(ends, 'under')}${line(ends, 'focal')}</g>`;
 }
 
-function circle({ planned, circle: { position } }: Scene, camera: Camera): SVGTemplateResult {
-  return ellipse(camera, sectionMatrix(planned.pencil, position), position, '', 'circle');
-}
-
-function retina({ retina: { position } }: Scene, camera: Camera, { side }: Window): SVGTemplateResult {
-  return ellipse(camera, [side, 0, 0, side], position, '', 'retina');
-}
-
 /** Corners of the screen in the drawing, the upper right one as seen from the front first. */
-export function screenCorners({ screen: { position } }: Scene, camera: Camera, { side }: Window): Point[] {
+export function screenCorners({ screen: { position } }: Scene, camera: Camera, side: number): Point[] {
   return [[1, 1], [-1, 1], [-1, -1], [1, -1]].map(([x, y]) => project(camera, { x: side * x!, y: side * y! }, position));
 }
 
-function screen(scene: Scene, camera: Camera, window: Window): SVGTemplateResult {
+function screen(scene: Scene, camera: Camera, side: number): SVGTemplateResult {
   const { position } = scene.screen;
-  return svg`<path part="screen" d=${polyline(screenCorners(scene, camera, window), true)}></path>
+  return svg`<path part="screen" d=${polyline(screenCorners(scene, camera, side), true)}></path>
     ${ellipse(camera, sectionMatrix(scene.planned.pencil, position), position, 'patch')}`;
 }
 

@@ -24,7 +24,7 @@ export interface PlacedName {
 /** Places for the names; some may have none, for the key has them all. */
 export function placeNames(scene: Scene, camera: Camera, window: Window, layout: PencilLayout, names: Readonly<Record<string, string>>): PlacedName[] {
   const { small, family } = layout.font;
-  const corners = screenCorners(scene, camera, window);
+  const corners = screenCorners(scene, camera, window.side);
   const lines = scene.point ? [] : [scene.front, scene.back].map((focus) => segment(endsOf(focus, camera)));
   const edges = corners.map((corner, index) => segment([corner, corners[(index + 1) % 4]!]));
   const middle = (z: number): Point => project(camera, { x: 0, y: 0 }, z);
@@ -32,7 +32,7 @@ export function placeNames(scene: Scene, camera: Camera, window: Window, layout:
     ...(scene.point ? { point: [middle(scene.circle.position)] } : { front: [lines[0]!.from, lines[0]!.to], back: [lines[1]!.from, lines[1]!.to], circle: [middle(scene.circle.position)] }),
     retina: [project(camera, { x: 0, y: -window.side }, scene.retina.position), project(camera, { x: 0, y: window.side }, scene.retina.position)],
     screen: [corners[1]!, corners[2]!, corners[0]!, corners[3]!],
-    light: [middle(window.from)],
+    light: [-1, 1].map((up) => project(camera, { x: 0, y: up * window.side }, window.from)),
   };
   const requests: LabelRequest[] = Object.entries(anchors).map(([id, points]) => {
     const size = textSize(names[id]!, small, family, WEIGHT);

@@ -120,14 +120,14 @@ export const pencilStyles = css`
     stroke: var(--_quiet);
     stroke-width: 0.75;
   }
-  [part='screen-handle'] {
+  .handle[part='screen-handle'] {
     --_role: var(--_ink);
-  }
-  .readout {
-    font-variant-numeric: tabular-nums;
   }
   .key li {
     align-items: start;
+  }
+  /* Grows and shrinks most while the screen moves. */
+  .key li:last-child {
     min-block-size: 2.8em;
   }
   .key svg {
@@ -152,7 +152,7 @@ export const pencilStyles = css`
     margin: 0;
     accent-color: var(--_incision);
   }
-  input[type='range']:focus-visible {
+  :is(button, input, summary):focus-visible {
     outline: 3px solid var(--_focus);
     outline-offset: 2px;
   }
@@ -160,6 +160,16 @@ export const pencilStyles = css`
     display: flex;
     flex-wrap: wrap;
     gap: 0.375em;
+  }
+  button[part='button'] {
+    min-block-size: max(44px, 2.75em);
+    padding: 0.25em 0.75em;
+    border: 1px solid var(--_quiet);
+    border-radius: 4px;
+    background: var(--_ground);
+    color: inherit;
+    font: inherit;
+    cursor: pointer;
   }
   details {
     margin-block-start: 0.5em;

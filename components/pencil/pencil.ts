@@ -1,7 +1,6 @@
 import { html, nothing, svg } from 'lit';
 import type { PropertyValues, SVGTemplateResult, TemplateResult } from 'lit';
 import { STRONGEST } from '../../core/eye-planned.js';
-import { controlStyles } from '../internal/control-styles.js';
 import { AstigDrawing } from '../internal/drawing.js';
 import { drawingStyles } from '../internal/drawing-styles.js';
 import { dioptres, decimal } from '../internal/format.js';
@@ -77,7 +76,7 @@ interface Frame {
  * @fires {AstigViewEvent} astig-view - while the user turns the bundle or moves the screen, and once more when it is let go
  */
 export class AstigPencil extends AstigDrawing implements GivenSettings {
-  static override styles = [tokens, drawingStyles, sourceStyles, controlStyles, noticeStyles, pencilStyles];
+  static override styles = [tokens, drawingStyles, sourceStyles, noticeStyles, pencilStyles];
 
   /** Which cornea is drawn: `after` surgery as expected, or `before`. */
   @property() shows = 'after';
@@ -201,7 +200,7 @@ export class AstigPencil extends AstigDrawing implements GivenSettings {
   }
 
   #knob(): Point | null {
-    return this.#frame && screenCorners(this.#frame.scene, this.#frame.camera, this.#frame.window)[0]!;
+    return this.#frame && screenCorners(this.#frame.scene, this.#frame.camera, this.#frame.window.side)[0]!;
   }
 
   readonly #move: Mover = (name, value, settled) => {
