@@ -1,13 +1,17 @@
 import { nothing, svg } from 'lit';
-import type { ReactiveControllerHost, SVGTemplateResult } from 'lit';
+import type { ReactiveControllerHost, SVGTemplateResult, TemplateResult } from 'lit';
 import { DragController, REACH } from '../internal/drag-controller.js';
 import type { DragTarget } from '../internal/drag-controller.js';
 import { px } from '../internal/geometry.js';
 import type { Point } from '../internal/geometry.js';
 import { handleStyles } from '../internal/handle-styles.js';
+import type { Language } from '../internal/language/language.js';
 import { addStyles } from '../internal/late-styles.js';
 import type { Camera } from './pencil.camera.js';
+import { controls } from './pencil.controls.js';
+import { pencilHandsStyles } from './pencil.hands.styles.js';
 import type { Mover } from './pencil.controls.js';
+import type { Scene } from './pencil.scene.js';
 import { LIMITS_HERE, turned } from './pencil.settings.js';
 import type { Settings } from './pencil.settings.js';
 
@@ -21,6 +25,7 @@ export type Grip = 'view' | 'screen';
 
 /** The drawing that is worked on, as it is at the moment of asking. */
 export interface Held {
+  readonly language: Language;
   surface(): SVGSVGElement | null;
   editable(): boolean;
   settings(): Settings;
@@ -46,6 +51,7 @@ export class PencilHands implements DragTarget<Grip> {
   ) {
     this.#drag = new DragController<Grip>(host, this);
     addStyles(host, handleStyles);
+    addStyles(host, pencilHandsStyles);
   }
 
   get onPointerDown(): (event: PointerEvent) => void {
@@ -64,6 +70,11 @@ export class PencilHands implements DragTarget<Grip> {
       <circle class="knob" r="10"></circle>
       <path class="grip" d="M-2.5 -3.5 -6 0 -2.5 3.5 M2.5 -3.5 6 0 2.5 3.5"></path>
     </g></g>`;
+  }
+
+  /** Native sliders and buttons for all that the pointer does. */
+  controls(scene: Scene): TemplateResult {
+    return controls(scene, this.held.settings(), this.held.language, this.held.move);
   }
 
   surface(): SVGSVGElement | null {

@@ -15,6 +15,8 @@ export interface PencilLayout {
   halfHeight: number;
   /** The patch from the front: centre and radius of its dial. */
   dial: { x: number; y: number; radius: number };
+  /** The depth alone: its ends. */
+  ruler: { left: number; right: number };
   font: { small: number; family: string };
 }
 
@@ -24,6 +26,7 @@ export function layoutPencil({ width, font, family }: { width: number; font: num
   const { width: figure, height } = textSize('180°', small, family);
   const halfHeight = SHARE.height * width;
   const radius = Math.max(SHARE.dial * width, 2.5 * small);
+  const x = EDGE + figure + radius + small - width / 2;
   const beside = 2 * (radius + height + EDGE);
   return {
     width,
@@ -32,7 +35,8 @@ export function layoutPencil({ width, font, family }: { width: number; font: num
     across: SHARE.across * width,
     half: width / 2 - EDGE,
     halfHeight: halfHeight - EDGE,
-    dial: { x: EDGE + figure + radius + small - width / 2, y: halfHeight + height + beside / 2, radius },
+    dial: { x, y: halfHeight + height + beside / 2, radius },
+    ruler: { left: x + radius + figure + 1.5 * small, right: width / 2 - small },
     font: { small, family },
   };
 }

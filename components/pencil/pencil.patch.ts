@@ -17,11 +17,10 @@ const THIN = 1.5;
 const BARS = [2, 5, 10, 20, 50, 100, 200, 500, 1000] as const;
 
 /** The patch on the screen as on the dial, seen from in front of the eye, with a bar of its scale. */
-export function drawPatch({ screen: { section } }: Scene, { dial, font }: PencilLayout, scale: number, micrometres: (value: number) => string): SVGTemplateResult {
+export function drawPatch({ screen: { section } }: Scene, { dial, font, ruler: { left: start } }: PencilLayout, scale: number, micrometres: (value: number) => string): SVGTemplateResult {
   const { x, y, radius } = dial;
   const bar = [...BARS].reverse().find((length) => (length / 1000) * scale <= 0.9 * radius) ?? BARS[0];
   const length = (bar / 1000) * scale;
-  const start = x + radius + 2.2 * font.small + textSize('180°', font.small, font.family).width;
   return svg`<g transform="translate(${px(x)} ${px(y)})">
       <circle part="dial" r=${px(radius)}></circle>
       <path class="tick" d=${ticks([0, 45, 90, 135, 180, 225, 270, 315], 0.92 * radius, radius)}></path>

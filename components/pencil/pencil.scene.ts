@@ -20,6 +20,8 @@ export interface Scene {
   planned: PlannedPencil;
   /** What the cornea is left with, or had before, with the back surface where the plan counts it. */
   astigmatism: Astigmatism;
+  /** Mean power of the cornea, D. */
+  meanPower: number;
   front: LineFocus & Place;
   back: LineFocus & Place;
   circle: Place & { diameter: number };
@@ -55,6 +57,7 @@ export function sceneOf(plan: CompletePlan, outcome: PlanOutcome, { shows, inFoc
   return {
     planned,
     astigmatism,
+    meanPower,
     front: { ...strong, ...at(strong.position) },
     back: { ...weak, ...at(weak.position) },
     circle: { ...at(least.position), diameter: least.diameter },

@@ -1,9 +1,7 @@
-import { PLANNED_EYE } from '../../core/eye-planned.js';
-import { astigmatismText, decimal, dioptres, isolated, meridianText, millimetres, withUnit } from '../internal/format.js';
+import { astigmatismText, decimal, dioptres, isolated, meridianText, withUnit } from '../internal/format.js';
 import type { Language, Say } from '../internal/language/language.js';
 import type { CompletePlan } from '../../core/numbers.js';
 import { sharedWords } from '../internal/words.js';
-import type { corneaShown } from './pencil.scene.js';
 import type { Place, Scene } from './pencil.scene.js';
 import type { Settings } from './pencil.settings.js';
 import { pencilWords } from './pencil.words.js';
@@ -19,12 +17,17 @@ export function micrometres(millimetre: number, { numbers }: Language): string {
   return withUnit(decimal(1000 * millimetre, 0, numbers), 'µm', numbers);
 }
 
+/** How far a plane is from the retina: in mm, and in dioptres. */
+export function distances({ behind, excess }: Place, { numbers }: Language): [string, string] {
+  return [withUnit(decimal(Math.abs(behind), 2, numbers), 'mm', numbers), dioptres(Math.abs(excess), numbers)];
+}
+
 /** Where a plane lies, in mm and dioptres from the retina. */
-export function placeText({ behind, excess }: Place, language: Language): string {
+export function placeText(place: Place, language: Language): string {
   const say: Words = language.say(pencilWords);
-  if (Math.abs(behind) < THERE) return say('onRetina');
-  const distance = withUnit(decimal(Math.abs(behind), 2, language.numbers), 'mm', language.numbers);
-  return say('placed', { place: say(behind < 0 ? 'inFront' : 'behind', { distance }), power: dioptres(Math.abs(excess), language.numbers) });
+  if (Math.abs(place.behind) < THERE) return say('onRetina');
+  const [distance, power] = distances(place, language);
+  return say('placed', { place: say(place.behind < 0 ? 'inFront' : 'behind', { distance }), power });
 }
 
 /** The patch on the screen: its size, and along which direction it is longer. */
@@ -85,17 +88,7 @@ export function astigmatismLine({ astigmatism }: Scene, { numbers }: Language): 
 
 const FOCUS_TEXT: Record<Settings['inFocus'], PencilId> = { 'least-blur': 'leastBlur', 'front-line': 'frontLine', 'back-line': 'backLine' };
 
-/** Which eye is drawn. */
-export function modelText(shown: ReturnType<typeof corneaShown>, { inFocus, pupil }: Settings, language: Language): string {
-  const { numbers } = language;
-  const { lensDepth, axialLength, index } = PLANNED_EYE;
-  const say: Words = language.say(pencilWords);
-  return say('model', {
-    power: dioptres(shown.meanPower, numbers),
-    depth: millimetres(lensDepth, numbers),
-    length: millimetres(axialLength, numbers),
-    focus: say(FOCUS_TEXT[inFocus]),
-    index: decimal(index, 3, numbers),
-    pupil: millimetres(pupil, numbers),
-  });
+/** What lies on the retina, in the middle of a sentence. */
+export function focusText({ inFocus }: Settings, language: Language): string {
+  return language.say(pencilWords)(FOCUS_TEXT[inFocus]);
 }

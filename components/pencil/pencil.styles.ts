@@ -102,6 +102,14 @@ export const pencilStyles = css`
   .tick {
     stroke: var(--_quiet);
   }
+  .retina line {
+    stroke: var(--_back-surface);
+    stroke-width: 2;
+    stroke-dasharray: 2 3;
+  }
+  .pointer {
+    fill: var(--_ink);
+  }
   .bar path,
   .bar line {
     stroke: var(--_ink);
@@ -120,9 +128,6 @@ export const pencilStyles = css`
     stroke: var(--_quiet);
     stroke-width: 0.75;
   }
-  .handle[part='screen-handle'] {
-    --_role: var(--_ink);
-  }
   .key li {
     align-items: start;
   }
@@ -137,39 +142,8 @@ export const pencilStyles = css`
     display: grid;
     gap: 0.25em 1em;
     margin-block-start: 0.75em;
-  }
-  .slide {
-    display: grid;
-    grid-template-columns: minmax(4.5em, auto) 1fr;
-    align-items: center;
-    gap: 0.75em;
-    min-block-size: 44px;
-  }
-  input[type='range'] {
-    inline-size: 100%;
-    min-inline-size: 0;
-    min-block-size: 44px;
-    margin: 0;
-    accent-color: var(--_incision);
-  }
-  :is(button, input, summary):focus-visible {
-    outline: 3px solid var(--_focus);
-    outline-offset: 2px;
-  }
-  .stops {
-    display: flex;
-    flex-wrap: wrap;
-    gap: 0.375em;
-  }
-  button[part='button'] {
-    min-block-size: max(44px, 2.75em);
-    padding: 0.25em 0.75em;
-    border: 1px solid var(--_quiet);
-    border-radius: 4px;
-    background: var(--_ground);
-    color: inherit;
-    font: inherit;
-    cursor: pointer;
+    /* What comes into it later shall not push the rest down. */
+    min-block-size: calc(4 * 44px + 1em);
   }
   details {
     margin-block-start: 0.5em;
@@ -179,6 +153,10 @@ export const pencilStyles = css`
     min-block-size: 44px;
     padding-block: max(0.5em, (44px - 1.4em) / 2);
     cursor: pointer;
+  }
+  summary:focus-visible {
+    outline: 3px solid var(--_focus);
+    outline-offset: 2px;
   }
   details p {
     margin: 0 0 0.5em;

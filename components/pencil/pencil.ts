@@ -3,20 +3,19 @@ import type { PropertyValues, SVGTemplateResult, TemplateResult } from 'lit';
 import { STRONGEST } from '../../core/eye-planned.js';
 import { AstigDrawing } from '../internal/drawing.js';
 import { drawingStyles } from '../internal/drawing-styles.js';
-import { dioptres, decimal } from '../internal/format.js';
+import { decimal, dioptres, millimetres } from '../internal/format.js';
 import { px } from '../internal/geometry.js';
 import type { Point } from '../internal/geometry.js';
 import { Later } from '../internal/later.js';
 import { line } from '../internal/line.js';
 import { noticeStyles, refusedBox } from '../internal/notices.js';
-import { property } from '../internal/property.js';
+import { property, state } from '../internal/property.js';
 import { sourceStyles } from '../internal/source-styles.js';
 import { tokens } from '../internal/tokens.js';
 import { Tween } from '../internal/tween.js';
 import { sharedWords } from '../internal/words.js';
 import { cameraOf } from './pencil.camera.js';
 import type { Camera } from './pencil.camera.js';
-import { controls } from './pencil.controls.js';
 import type { Mover } from './pencil.controls.js';
 import { drawBundle, screenCorners } from './pencil.drawing.js';
 import type { Window } from './pencil.drawing.js';
@@ -26,11 +25,12 @@ import { placeNames } from './pencil.labels.js';
 import { layoutPencil } from './pencil.layout.js';
 import type { PencilLayout } from './pencil.layout.js';
 import { drawPatch } from './pencil.patch.js';
-import { corneaShown, depthOf, openness, roomFor, sceneOf } from './pencil.scene.js';
+import { drawRuler } from './pencil.ruler.js';
+import { depthOf, openness, roomFor, sceneOf } from './pencil.scene.js';
 import type { Scene } from './pencil.scene.js';
 import { USUAL, numeric, takeSettings } from './pencil.settings.js';
 import type { GivenSettings, Refusal, Settings } from './pencil.settings.js';
-import { astigmatismLine, describe, micrometres, modelText, nameOf, namesOf, whyText } from './pencil.speech.js';
+import { astigmatismLine, describe, distances, focusText, micrometres, nameOf, namesOf, whyText } from './pencil.speech.js';
 import { pencilStyles } from './pencil.styles.js';
 import { pencilWords } from './pencil.words.js';
 
@@ -42,6 +42,8 @@ interface Frame {
   scene: Scene;
   camera: Camera;
   window: Window;
+  /** Half the depth that is drawn, mm. */
+  depth: number;
   layout: PencilLayout;
   /** How many times widths are drawn larger than depths. */
   stretch: number;
@@ -65,6 +67,7 @@ interface Frame {
  * @csspart screen-handle - moves the screen
  * @csspart dial - the dial round the patch
  * @csspart patch - the patch on the screen, seen from the front
+ * @csspart ruler - the depth alone, with the distances of the lines from the retina
  * @csspart controls - sliders and buttons
  * @csspart button - a button that moves the screen
  * @csspart refused - what the page has set and could not be taken
@@ -95,6 +98,7 @@ export class AstigPencil extends AstigDrawing implements GivenSettings {
   readonly #hands = new Later(this, async () => {
     const { PencilHands } = await import('./pencil.hands.js');
     return new PencilHands(this, {
+      language: this.language,
       surface: () => this.renderRoot.querySelector<SVGSVGElement>('.plate > svg'),
       editable: () => !this.readOnly,
       settings: () => this.#settings,
@@ -105,6 +109,9 @@ export class AstigPencil extends AstigDrawing implements GivenSettings {
       restore: (settings) => this.#restore(settings),
     });
   });
+  readonly #model = new Later(this, async () => (await import('./pencil.model.js')).modelNote);
+  /** Whether the reader has asked which eye is drawn. */
+  @state() private asked = false;
   #settings: Settings = USUAL;
   #refusals: readonly Refusal[] = [];
   #frame: Frame | null = null;
@@ -130,7 +137,7 @@ export class AstigPencil extends AstigDrawing implements GivenSettings {
     return html`${stale}${refused}<figure class="plate" tabindex="-1" aria-label=${nameOf(plan, settings, language)}>
         <span class="probe"></span>
         ${this.#drawing(this.#frame, describe(plan, settings, scene, language))}
-        ${this.readOnly ? nothing : controls(scene, settings, language, this.#move)}
+        ${this.readOnly ? nothing : html`<div class="controls" part="controls">${this.#hands.need()?.controls(scene)}</div>`}
         ${pencilKey(scene, language)}
         ${this.#caption(this.#frame)}
         ${this.picture.render(this.pictures)}
@@ -140,7 +147,7 @@ export class AstigPencil extends AstigDrawing implements GivenSettings {
   }
 
   #drawing(frame: Frame, description: string): TemplateResult {
-    const { scene, camera, window, layout } = frame;
+    const { scene, camera, window, layout, depth } = frame;
     const { width, height, halfHeight, font } = layout;
     const hands = this.readOnly ? null : this.#hands.need();
     const names = placeNames(scene, camera, window, layout, namesOf(scene, this.language));
@@ -154,6 +161,7 @@ export class AstigPencil extends AstigDrawing implements GivenSettings {
     >
       ${drawBundle(scene, camera, window)}
       ${drawPatch(scene, layout, layout.dial.radius / window.side, (value) => micrometres(value / 1000, this.language))}
+      ${drawRuler(scene, layout, depth, (place) => distances(place, this.language))}
       ${names.map(({ text, centre, leader }) => this.#name(text, centre, leader && { x1: leader.from.x, y1: leader.from.y, x2: leader.to.x, y2: leader.to.y }))}
       ${hands?.handle(false)}
     </svg>`;
@@ -165,15 +173,17 @@ export class AstigPencil extends AstigDrawing implements GivenSettings {
 
   #caption({ scene, stretch }: Frame): TemplateResult {
     const { language } = this;
-    const { plan, outcome } = this.model!;
-    const { shows } = this.#settings;
+    const { numbers } = language;
+    const { plan } = this.model!;
+    const settings = this.#settings;
+    const { shows } = settings;
     const say = language.say(pencilWords);
     const figure = shows === 'after' ? 'after' : plan.backSurface === 'omitted' ? 'before' : 'backSurface';
     return html`<figcaption>
       <p class="quiet">${say(shows === 'after' ? 'astigmatismAfter' : 'astigmatismBefore')} ${this.source.button({ figure }, astigmatismLine(scene, language))}</p>
       <p class="quiet">${whyText(scene, language)}</p>
-      <p class="quiet">${say('stretched', { times: decimal(stretch, stretch < 9.95 ? 1 : 0, language.numbers) })} ${this.readOnly ? nothing : html`<span class="hint">${say('dragHint')}</span>`}</p>
-      <details><summary>${say('modelTitle')}</summary><p>${modelText(corneaShown(plan, outcome, shows), this.#settings, language)}</p><p>${say('first')}</p></details>
+      <p class="quiet">${say('stretched', { focus: focusText(settings, language), pupil: millimetres(settings.pupil, numbers), times: decimal(stretch, stretch < 9.95 ? 1 : 0, numbers) })} ${this.readOnly ? nothing : html`<span class="hint">${say('dragHint')}</span>`}</p>
+      <details @toggle=${this.#onToggle}><summary>${say('modelTitle')}</summary>${this.asked ? this.#model.need()?.(scene, settings, language) : nothing}</details>
     </figcaption>`;
   }
 
@@ -186,6 +196,7 @@ export class AstigPencil extends AstigDrawing implements GivenSettings {
     return {
       scene,
       camera,
+      depth,
       layout,
       window: { from: scene.circle.position - depth, to: scene.circle.position + depth, side: 1.05 * width },
       stretch: layout.across / width / (layout.depth / depth),
@@ -202,6 +213,10 @@ export class AstigPencil extends AstigDrawing implements GivenSettings {
   #knob(): Point | null {
     return this.#frame && screenCorners(this.#frame.scene, this.#frame.camera, this.#frame.window.side)[0]!;
   }
+
+  readonly #onToggle = (): void => {
+    this.asked = true;
+  };
 
   readonly #move: Mover = (name, value, settled) => {
     const moved = { ...this.#settings, [name]: value };
