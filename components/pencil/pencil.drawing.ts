@@ -52,19 +52,14 @@ function rays(scene: Scene, camera: Camera, from: number, to: number): SVGTempla
   const ends = [from, to].map((z) => ({ z, section: sectionMatrix(pencil, z) })) as [End, End];
   const ray = (degrees: number, share = 1): string => polyline(ends.map((end) => through(camera, end, degrees, share)));
   const round = Array.from({ length: RAYS }, (_, index) => ray((360 * index) / RAYS)).join('');
-  const sheet = (meridian: number): Point[] => [1, -1].flatMap((share) => ends.map((end) => through(camera, end, meridian, share)));
-  const fan = (meridian: number): SVGTemplateResult => svg`<path class="sheet" d=${polyline(boundary(sheet(meridian)), true)}></path>
+  const corner = (end: 0 | 1, meridian: number, share: number): Point => through(camera, ends[end], meridian, share);
+  const fan = (meridian: number): SVGTemplateResult => svg`<path class="sheet" d=${polyline([corner(0, meridian, 1), corner(1, meridian, 1), corner(1, meridian, -1), corner(0, meridian, -1)], true)}></path>
     <path d=${FAN.map((share) => ray(meridian, share)).join('')}></path>`;
   const { meridian } = scene.astigmatism;
   const [start, end] = [project(camera, ORIGIN, from), project(camera, ORIGIN, to)];
   return svg`${ends.map(({ section, z }) => (z === scene.screen.position ? nothing : ellipse(camera, section, z, 'rim')))}
     ${line({ x1: start.x, y1: start.y, x2: end.x, y2: end.y }, 'axis')}<path part="rays" d=${round}></path>
     ${scene.point ? nothing : svg`<g part="flat-fan" class="fan">${fan(meridian + 90)}</g><g part="steep-fan" class="fan">${fan(meridian)}</g>`}`;
-}
-
-/** Both ends of one edge, and of the other back again. */
-function boundary([a, b, c, d]: readonly Point[]): Point[] {
-  return [a!, b!, d!, c!];
 }
 
 interface End {

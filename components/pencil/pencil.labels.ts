@@ -1,6 +1,7 @@
-import type { Box, Point } from '../internal/geometry.js';
+import type { Point } from '../internal/geometry.js';
 import { placeLabels } from '../internal/labels.js';
 import type { LabelRequest, Segment } from '../internal/labels.js';
+import type { Ends } from '../internal/line.js';
 import { textSize } from '../internal/measure.js';
 import { endsOf, screenCorners } from './pencil.drawing.js';
 import type { Window } from './pencil.drawing.js';
@@ -18,7 +19,7 @@ export interface PlacedName {
   text: string;
   centre: Point;
   /** From where a line leads to the thing where the name had to stand further off. */
-  leader: Segment | null;
+  leader: Ends | null;
 }
 
 /** Places for the names; some may have none, for the key has them all. */
@@ -38,9 +39,8 @@ export function placeNames(scene: Scene, camera: Camera, window: Window, layout:
     const size = textSize(names[id]!, small, family, WEIGHT);
     return { id, size, candidates: points.flatMap((point) => around(point, size)) };
   });
-  const taken: Box[] = [];
   const bounds = { left: -layout.half, right: layout.half, top: -layout.halfHeight, bottom: layout.halfHeight };
-  const places = placeLabels(requests, taken, [...lines, ...edges], bounds);
+  const places = placeLabels(requests, [], [...lines, ...edges], bounds);
   return [...places].map(([id, centre]) => ({ id, text: names[id]!, centre, leader: leader(centre, anchors[id]!, small) }));
 }
 
@@ -54,11 +54,11 @@ function around({ x, y }: Point, { width, height }: { width: number; height: num
 }
 
 /** From the edge of a name to what it names, where the two are apart. */
-function leader(centre: Point, points: readonly Point[], small: number): Segment | null {
+function leader(centre: Point, points: readonly Point[], small: number): Ends | null {
   const distance = (point: Point): number => Math.hypot(point.x - centre.x, point.y - centre.y);
   const to = points.reduce((best, point) => (distance(point) < distance(best) ? point : best));
   const down = to.y - centre.y;
   if (Math.abs(down) < 1.6 * small) return null;
   const share = (0.75 * small) / Math.abs(down);
-  return { from: { x: centre.x + (to.x - centre.x) * share, y: centre.y + down * share }, to };
+  return { x1: centre.x + (to.x - centre.x) * share, y1: centre.y + down * share, x2: to.x, y2: to.y };
 }

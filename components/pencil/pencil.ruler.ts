@@ -10,7 +10,7 @@ import type { Place, Scene } from './pencil.scene.js';
 
 /** Heights over the size of the figures: of the marks, and of the figures above and below. */
 const TALL = 0.9;
-const FIGURE = 1.75;
+const FIGURE = [-2.4, 1.75] as const;
 
 /**
  * The depth alone, along the light: the lines with their distances from the retina, in mm above and in dioptres below,
@@ -26,7 +26,7 @@ export function drawRuler({ front, back, circle, retina, screen, point }: Scene,
     figures(place).map((text, row) => {
       const { width } = textSize(text, small, family);
       const x = anchor === 'end' ? Math.max(xOf(place) - EDGE, left + width) : Math.min(xOf(place) + EDGE, right - width);
-      return 2 * width + small > right - left ? svg`` : labelText({ x, y: y + (row === 0 ? -1 : 1) * FIGURE * small, text, anchor });
+      return 2 * width + small > right - left ? svg`` : labelText({ x, y: y + FIGURE[row]! * small, text, anchor });
     });
   const x = xOf(screen);
   return svg`<g part="ruler">${line({ x1: left, x2: right, y1: y, y2: y }, 'axis')} ${mark(retina, 'retina', '')}

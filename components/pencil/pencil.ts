@@ -9,7 +9,7 @@ import type { Point } from '../internal/geometry.js';
 import { Later } from '../internal/later.js';
 import { line } from '../internal/line.js';
 import { noticeStyles, refusedBox } from '../internal/notices.js';
-import { property, state } from '../internal/property.js';
+import { property } from '../internal/property.js';
 import { sourceStyles } from '../internal/source-styles.js';
 import { tokens } from '../internal/tokens.js';
 import { Tween } from '../internal/tween.js';
@@ -22,6 +22,7 @@ import type { Window } from './pencil.drawing.js';
 import { AstigViewEvent } from './pencil.events.js';
 import { pencilKey } from './pencil.key.js';
 import { placeNames } from './pencil.labels.js';
+import type { PlacedName } from './pencil.labels.js';
 import { layoutPencil } from './pencil.layout.js';
 import type { PencilLayout } from './pencil.layout.js';
 import { drawPatch } from './pencil.patch.js';
@@ -110,8 +111,6 @@ export class AstigPencil extends AstigDrawing implements GivenSettings {
     });
   });
   readonly #model = new Later(this, async () => (await import('./pencil.model.js')).modelNote);
-  /** Whether the reader has asked which eye is drawn. */
-  @state() private asked = false;
   #settings: Settings = USUAL;
   #refusals: readonly Refusal[] = [];
   #frame: Frame | null = null;
@@ -131,10 +130,9 @@ export class AstigPencil extends AstigDrawing implements GivenSettings {
     const settings = this.#settings;
     const scene = sceneOf(plan, outcome, settings);
     const refused = refusedBox(say('refused'), this.#refusals.map(({ setting, value, accepted }) => say('refusal', { setting, value: String(value), accepted })));
-    const stale = model.refusals.length > 0 ? html`<p class="error" part="refused">${say('caseRefused')}</p>` : nothing;
     this.#frame = scene && this.#framed(scene);
-    if (!this.#frame || !scene) return html`${stale}${refused}<p class="error">${say('strongest', { most: dioptres(STRONGEST, language.numbers) })}</p>`;
-    return html`${stale}${refused}<figure class="plate" tabindex="-1" aria-label=${nameOf(plan, settings, language)}>
+    if (!this.#frame || !scene) return html`${refused}<p class="quiet">${say('strongest', { most: dioptres(STRONGEST, language.numbers) })}</p>`;
+    return html`${refused}<figure class="plate" tabindex="-1" aria-label=${nameOf(plan, settings, language)}>
         <span class="probe"></span>
         ${this.#drawing(this.#frame, describe(plan, settings, scene, language))}
         ${this.readOnly ? nothing : html`<div class="controls" part="controls">${this.#hands.need()?.controls(scene)}</div>`}
@@ -162,13 +160,9 @@ export class AstigPencil extends AstigDrawing implements GivenSettings {
       ${drawBundle(scene, camera, window)}
       ${drawPatch(scene, layout, layout.dial.radius / window.side, (value) => micrometres(value / 1000, this.language))}
       ${drawRuler(scene, layout, depth, (place) => distances(place, this.language))}
-      ${names.map(({ text, centre, leader }) => this.#name(text, centre, leader && { x1: leader.from.x, y1: leader.from.y, x2: leader.to.x, y2: leader.to.y }))}
+      ${names.map(drawName)}
       ${hands?.handle(false)}
     </svg>`;
-  }
-
-  #name(text: string, { x, y }: Point, leader: Parameters<typeof line>[0] | null): SVGTemplateResult {
-    return svg`${leader && line(leader, 'leader')}<text class="name" x=${px(x)} y=${px(y)} text-anchor="middle" dy="0.35em">${text}</text>`;
   }
 
   #caption({ scene, stretch }: Frame): TemplateResult {
@@ -183,7 +177,7 @@ export class AstigPencil extends AstigDrawing implements GivenSettings {
       <p class="quiet">${say(shows === 'after' ? 'astigmatismAfter' : 'astigmatismBefore')} ${this.source.button({ figure }, astigmatismLine(scene, language))}</p>
       <p class="quiet">${whyText(scene, language)}</p>
       <p class="quiet">${say('stretched', { focus: focusText(settings, language), pupil: millimetres(settings.pupil, numbers), times: decimal(stretch, stretch < 9.95 ? 1 : 0, numbers) })} ${this.readOnly ? nothing : html`<span class="hint">${say('dragHint')}</span>`}</p>
-      <details @toggle=${this.#onToggle}><summary>${say('modelTitle')}</summary>${this.asked ? this.#model.need()?.(scene, settings, language) : nothing}</details>
+      <details @toggle=${() => this.#model.need()}><summary>${say('modelTitle')}</summary>${this.#model.part?.(scene, settings, language)}</details>
     </figcaption>`;
   }
 
@@ -214,10 +208,6 @@ export class AstigPencil extends AstigDrawing implements GivenSettings {
     return this.#frame && screenCorners(this.#frame.scene, this.#frame.camera, this.#frame.window.side)[0]!;
   }
 
-  readonly #onToggle = (): void => {
-    this.asked = true;
-  };
-
   readonly #move: Mover = (name, value, settled) => {
     const moved = { ...this.#settings, [name]: value };
     this.#restore(moved);
@@ -228,4 +218,8 @@ export class AstigPencil extends AstigDrawing implements GivenSettings {
     Object.assign(this, { turn, tilt, screen });
     this.#settings = { ...this.#settings, turn, tilt, screen };
   }
+}
+
+function drawName({ text, centre: { x, y }, leader }: PlacedName): SVGTemplateResult {
+  return svg`${leader && line(leader, 'leader')}<text class="name" x=${px(x)} y=${px(y)} text-anchor="middle" dy="0.35em">${text}</text>`;
 }

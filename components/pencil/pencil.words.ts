@@ -44,7 +44,6 @@ export const pencilWords = {
     backLine: 'the back line',
     refused: 'These settings cannot be taken. What is drawn is made with the last good ones:',
     refusal: '{$setting}: {$value} is refused; allowed is {$accepted}.',
-    caseRefused: 'The page has set values for this eye that cannot be taken. What is shown is the last good plan.',
     strongest: 'More than {$most} of astigmatism is not drawn.',
   },
 } as const satisfies Words;
