@@ -1,8 +1,8 @@
 import type { Words } from '../internal/language/language.js';
 
-/** Texts of what moves the screen and turns the bundle, and on the eye that is drawn. */
+/** Texts of what moves the screen and turns the bundle, and on the eye that is drawn. Catalogues hold them with the others. */
 export const pencilHandsWords = {
-  part: 'pencilHands',
+  part: 'pencil',
   en: {
     screenControl: 'Screen',
     turnControl: 'Turn',
