@@ -1,4 +1,4 @@
-import { html, nothing } from 'lit';
+import { html } from 'lit';
 import type { TemplateResult } from 'lit';
 import { decimal, withUnit } from '../internal/format.js';
 import type { Language } from '../internal/language/language.js';
@@ -17,27 +17,34 @@ export type Mover = (name: Movable, value: number | Stop, settled: boolean) => v
 const STOP_TEXT: Record<Stop, keyof typeof pencilHandsWords.en> = { 'front-line': 'toFront', circle: 'toCircle', 'back-line': 'toBack', retina: 'toRetina' };
 
 /** Native sliders for all that a pointer can drag, and a button for each place where the screen may stand. */
-export function controls(scene: Scene, { turn, tilt }: Settings, language: Language, move: Mover): TemplateResult {
+export function controls(scene: Scene, { turn, tilt }: Settings, language: Language, move: Mover, onFocus: (event: FocusEvent) => void): TemplateResult {
   const say = language.say(pencilHandsWords);
   const reach = reachOf(scene.astigmatism.magnitude, scene.circle.behind);
   const angle = (degrees: number): string => withUnit(decimal(degrees, 0, language.numbers), '°', language.numbers);
+  const slider = (name: Movable, label: string, value: number, limits: Range, text: string): TemplateResult => slide(name, label, value, limits, text, move, onFocus);
   const stops = STOPS.filter((stop) => !scene.point || stop === 'retina' || stop === 'circle');
-  return html`${slider('screen', say('screenControl'), scene.screen.behind, reach, `${placeText(scene.screen, language)}. ${patchText(scene, language)}`, move)}
+  return html`${slider('screen', say('screenControl'), scene.screen.behind, reach, `${placeText(scene.screen, language)}. ${patchText(scene, language)}`)}
     <div class="stops" role="group" aria-label=${say('goTo')}>
       ${stops.map((stop) => html`<button type="button" part="button" @click=${() => move('screen', stop, true)}>${say(STOP_TEXT[stop])}</button>`)}
     </div>
-    ${slider('turn', say('turnControl'), turned(turn), { min: -180, max: 180, step: 1 }, say('turnedBy', { angle: angle(turned(turn)) }), move)}
-    ${slider('tilt', say('tiltControl'), tilt, { ...LIMITS_HERE.tilt, step: 1 }, say(tilt < 0 ? 'tiltedDown' : 'tiltedUp', { angle: angle(Math.abs(tilt)) }), move)}`;
+    ${slider('turn', say('turnControl'), turned(turn), { min: -180, max: 180, step: 1 }, say('turnedBy', { angle: angle(turned(turn)) }))}
+    ${slider('tilt', say('tiltControl'), tilt, { ...LIMITS_HERE.tilt, step: 1 }, say(tilt < 0 ? 'tiltedDown' : 'tiltedUp', { angle: angle(Math.abs(tilt)) }))}`;
 }
 
-function slider(name: Movable, label: string, value: number, { min, max, step }: { min: number; max: number; step: number }, text: string, move: Mover): TemplateResult {
+interface Range {
+  min: number;
+  max: number;
+  step: number;
+}
+
+function slide(name: Movable, label: string, value: number, { min, max, step }: Range, text: string, move: Mover, onFocus: (event: FocusEvent) => void): TemplateResult {
   const onMoved = (settled: boolean) => (event: Event): void => {
     // The native event would leak out of the shadow root.
     event.stopPropagation();
     move(name, Number((event.target as HTMLInputElement).value), settled);
   };
   return html`<label class="slide"><span>${label}</span>
-    <input type="range" class=${name} dir="ltr" min=${shorter(min)} max=${shorter(max)} step=${step} .value=${shorter(value)} aria-valuetext=${text || nothing} @input=${onMoved(false)} @change=${onMoved(true)} />
+    <input type="range" class=${name} dir="ltr" min=${shorter(min)} max=${shorter(max)} step=${step} .value=${shorter(value)} aria-valuetext=${text} @focus=${onFocus} @blur=${onFocus} @input=${onMoved(false)} @change=${onMoved(true)} />
   </label>`;
 }
 

@@ -44,6 +44,8 @@ export class PencilHands implements DragTarget<Grip> {
   readonly #drag: DragController<Grip>;
   #start: { point: Point; settings: Settings; behind: number } | null = null;
   #moved = false;
+  /** Whether the keyboard is on the slider of the screen. */
+  #focused = false;
 
   constructor(
     private readonly host: ReactiveControllerHost & HTMLElement,
@@ -59,14 +61,14 @@ export class PencilHands implements DragTarget<Grip> {
   }
 
   /** The knob of the screen, on top of the drawing. */
-  handle(focused: boolean): SVGTemplateResult | typeof nothing {
+  handle(): SVGTemplateResult | typeof nothing {
     const knob = this.held.knob();
     const camera = this.held.camera();
     if (!knob || !camera || endOn(camera)) return nothing;
     const facing = (Math.atan2(camera.along.y, camera.along.x) * 180) / Math.PI;
     return svg`<g class=${this.#drag.handle === 'screen' ? 'handle held' : 'handle'} part="screen-handle"><g transform="translate(${px(knob.x)} ${px(knob.y)}) rotate(${px(facing)})">
       <circle class="hit" r=${REACH}></circle>
-      ${focused ? svg`<circle class="focus" r="15"></circle>` : nothing}
+      ${this.#focused ? svg`<circle class="focus" r="15"></circle>` : nothing}
       <circle class="knob" r="10"></circle>
       <path class="grip" d="M-2.5 -3.5 -6 0 -2.5 3.5 M2.5 -3.5 6 0 2.5 3.5"></path>
     </g></g>`;
@@ -74,7 +76,7 @@ export class PencilHands implements DragTarget<Grip> {
 
   /** Native sliders and buttons for all that the pointer does. */
   controls(scene: Scene): TemplateResult {
-    return controls(scene, this.held.settings(), this.held.language, this.held.move);
+    return controls(scene, this.held.settings(), this.held.language, this.held.move, this.#onFocus);
   }
 
   surface(): SVGSVGElement | null {
@@ -88,10 +90,9 @@ export class PencilHands implements DragTarget<Grip> {
     return knob && camera && !endOn(camera) && Math.hypot(knob.x - point.x, knob.y - point.y) <= reach ? 'screen' : 'view';
   }
 
-  start(grip: Grip, point: Point): void {
+  start(_grip: Grip, point: Point): void {
     this.#start = { point, settings: this.held.settings(), behind: this.held.behind() };
     this.#moved = false;
-    this.host.shadowRoot?.querySelector<HTMLElement>(`input.${grip === 'screen' ? 'screen' : 'turn'}`)?.focus({ preventScroll: true });
     this.host.requestUpdate();
   }
 
@@ -112,6 +113,11 @@ export class PencilHands implements DragTarget<Grip> {
     this.held.move('turn', Math.round(turned(start.settings.turn - SPEED * right)), false);
     this.held.move('tilt', Math.round(Math.min(max, Math.max(min, start.settings.tilt + SPEED * down))), false);
   }
+
+  readonly #onFocus = ({ type, target }: FocusEvent): void => {
+    this.#focused = type === 'focus' && (target as Element).matches('.screen:focus-visible');
+    this.host.requestUpdate();
+  };
 
   end(grip: Grip): void {
     this.#start = null;

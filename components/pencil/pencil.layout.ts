@@ -25,7 +25,7 @@ export function layoutPencil({ width, font, family }: { width: number; font: num
   const small = figureSize(font, width);
   const { width: figure, height } = textSize('180°', small, family);
   const halfHeight = SHARE.height * width;
-  const radius = Math.max(SHARE.dial * width, 2.5 * small);
+  const radius = Math.max(SHARE.dial * width, 3 * small);
   const x = EDGE + figure + radius + small - width / 2;
   const beside = 2 * (radius + height + EDGE);
   return {

@@ -110,8 +110,8 @@ export const pencilStyles = css`
   .pointer {
     fill: var(--_ink);
   }
-  .bar path,
-  .bar line {
+  .bar path {
+    fill: none;
     stroke: var(--_ink);
     stroke-width: 1.5;
   }

@@ -87,13 +87,13 @@ export class AstigPencil extends AstigDrawing implements GivenSettings {
   /** What lies on the retina: `least-blur`, `front-line` or `back-line`. */
   @property({ attribute: 'in-focus' }) inFocus = 'least-blur';
   /** Diameter of the pupil, 1–9 mm. */
-  @property({ converter: numeric(USUAL.pupil) }) pupil: number | string = USUAL.pupil;
+  @property({ converter: numeric(3) }) pupil: number | string = 3;
   /** Where the screen stands: `retina`, `front-line`, `circle`, `back-line`, which it follows, or mm behind the retina (< 0 in front of it). */
-  @property({ converter: numeric(USUAL.screen) }) screen: number | string = USUAL.screen;
+  @property({ converter: numeric('retina') }) screen: number | string = 'retina';
   /** From where the eye is seen, degrees: 0 from the front, as on the dial; 90 from the side, with the light going to the right. */
-  @property({ converter: numeric(USUAL.turn) }) turn: number | string = USUAL.turn;
+  @property({ converter: numeric(60) }) turn: number | string = 60;
   /** From how far above the axis it is seen, degrees, -45 to 45. */
-  @property({ converter: numeric(USUAL.tilt) }) tilt: number | string = USUAL.tilt;
+  @property({ converter: numeric(18) }) tilt: number | string = 18;
 
   readonly #room = new Tween(this);
   readonly #hands = new Later(this, async () => {
@@ -161,7 +161,7 @@ export class AstigPencil extends AstigDrawing implements GivenSettings {
       ${drawPatch(scene, layout, layout.dial.radius / window.side, (value) => micrometres(value / 1000, this.language))}
       ${drawRuler(scene, layout, depth, (place) => distances(place, this.language))}
       ${names.map(drawName)}
-      ${hands?.handle(false)}
+      ${hands?.handle()}
     </svg>`;
   }
 
