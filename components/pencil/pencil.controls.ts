@@ -7,18 +7,18 @@ import type { Scene } from './pencil.scene.js';
 import { LIMITS_HERE, STOPS, turned } from './pencil.settings.js';
 import type { Settings, Stop } from './pencil.settings.js';
 import { patchText, placeText } from './pencil.speech.js';
-import { pencilHandsWords } from './pencil.hands.words.js';
+import { pencilLateWords } from './pencil.late.words.js';
 
 export type Movable = 'screen' | 'turn' | 'tilt';
 
 /** What a control does: moves something, and says when it has come to rest. */
 export type Mover = (name: Movable, value: number | Stop, settled: boolean) => void;
 
-const STOP_TEXT: Record<Stop, keyof typeof pencilHandsWords.en> = { 'front-line': 'toFront', circle: 'toCircle', 'back-line': 'toBack', retina: 'toRetina' };
+const STOP_TEXT: Record<Stop, keyof typeof pencilLateWords.en> = { 'front-line': 'toFront', circle: 'toCircle', 'back-line': 'toBack', retina: 'toRetina' };
 
 /** Native sliders for all that a pointer can drag, and a button for each place where the screen may stand. */
 export function controls(scene: Scene, { turn, tilt }: Settings, language: Language, move: Mover, onFocus: (event: FocusEvent) => void): TemplateResult {
-  const say = language.say(pencilHandsWords);
+  const say = language.say(pencilLateWords);
   const reach = reachOf(scene.astigmatism.magnitude, scene.circle.behind);
   const angle = (degrees: number): string => withUnit(decimal(degrees, 0, language.numbers), '°', language.numbers);
   const slider = (name: Movable, label: string, value: number, limits: Range, text: string): TemplateResult => slide(name, label, value, limits, text, move, onFocus);

@@ -39,8 +39,10 @@ export function drawBundle(scene: Scene, camera: Camera, { from, to, side }: Win
   const parts: [number, number][] = [[from, screened.position], [screened.position, to]];
   const [far, near] = (camera.backNearer ? parts : parts.reverse()) as [[number, number], [number, number]];
   const focus = project(camera, ORIGIN, least.position);
+  const towards = (Math.atan2(camera.along.y, camera.along.x) * 180) / Math.PI;
   return svg`${rays(scene, camera, ...far)} ${planes.filter(beyond).map(([, shape]) => shape)} ${screen(scene, camera, side)}
     ${rays(scene, camera, ...near)} ${planes.filter((plane) => !beyond(plane)).map(([, shape]) => shape)}
+    <path class="arrow" d="M4 0-5 4V-4z" transform="translate(${at(project(camera, ORIGIN, to))}) rotate(${px(towards)})"></path>
     ${point ? svg`<circle class="point" r="4" cx=${px(focus.x)} cy=${px(focus.y)}></circle>` : nothing}`;
 }
 

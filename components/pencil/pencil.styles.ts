@@ -107,7 +107,8 @@ export const pencilStyles = css`
     stroke-width: 2;
     stroke-dasharray: 2 3;
   }
-  .pointer {
+  .pointer,
+  .arrow {
     fill: var(--_ink);
   }
   .bar path {
@@ -118,6 +119,7 @@ export const pencilStyles = css`
   svg .name {
     fill: var(--_ink);
     font-weight: 600;
+    unicode-bidi: plaintext;
     paint-order: stroke;
     stroke: var(--_ground);
     stroke-width: 2px;

@@ -8,7 +8,7 @@ import { px } from '../internal/geometry.js';
 import type { Point } from '../internal/geometry.js';
 import { Later } from '../internal/later.js';
 import { line } from '../internal/line.js';
-import { noticeStyles, refusedBox } from '../internal/notices.js';
+import { noticeStyles } from '../internal/notices.js';
 import { property } from '../internal/property.js';
 import { sourceStyles } from '../internal/source-styles.js';
 import { tokens } from '../internal/tokens.js';
@@ -110,7 +110,7 @@ export class AstigPencil extends AstigDrawing implements GivenSettings {
       restore: (settings) => this.#restore(settings),
     });
   });
-  readonly #model = new Later(this, async () => (await import('./pencil.model.js')).modelNote);
+  readonly #notes = new Later(this, () => import('./pencil.notes.js'));
   #settings: Settings = USUAL;
   #refusals: readonly Refusal[] = [];
   #frame: Frame | null = null;
@@ -129,7 +129,7 @@ export class AstigPencil extends AstigDrawing implements GivenSettings {
     const { plan, outcome } = model;
     const settings = this.#settings;
     const scene = sceneOf(plan, outcome, settings);
-    const refused = refusedBox(say('refused'), this.#refusals.map(({ setting, value, accepted }) => say('refusal', { setting, value: String(value), accepted })));
+    const refused = this.#refusals.length > 0 ? this.#notes.need()?.refusedNote(this.#refusals, language) : nothing;
     this.#frame = scene && this.#framed(scene);
     if (!this.#frame || !scene) return html`${refused}<p class="quiet">${say('strongest', { most: dioptres(STRONGEST, language.numbers) })}</p>`;
     return html`${refused}<figure class="plate" tabindex="-1" aria-label=${nameOf(plan, settings, language)}>
@@ -177,7 +177,7 @@ export class AstigPencil extends AstigDrawing implements GivenSettings {
       <p class="quiet">${say(shows === 'after' ? 'astigmatismAfter' : 'astigmatismBefore')} ${this.source.button({ figure }, astigmatismLine(scene, language))}</p>
       <p class="quiet">${whyText(scene, language)}</p>
       <p class="quiet">${say('stretched', { focus: focusText(settings, language), pupil: millimetres(settings.pupil, numbers), times: decimal(stretch, stretch < 9.95 ? 1 : 0, numbers) })} ${this.readOnly ? nothing : html`<span class="hint">${say('dragHint')}</span>`}</p>
-      <details @toggle=${() => this.#model.need()}><summary>${say('modelTitle')}</summary>${this.#model.part?.(scene, settings, language)}</details>
+      <details @toggle=${() => this.#notes.need()}><summary>${say('modelTitle')}</summary>${this.#notes.part?.modelNote(scene, settings, language)}</details>
     </figcaption>`;
   }
 

@@ -42,8 +42,6 @@ export const pencilWords = {
     leastBlur: 'the circle of least confusion',
     frontLine: 'the front line',
     backLine: 'the back line',
-    refused: 'These settings cannot be taken. What is drawn is made with the last good ones:',
-    refusal: '{$setting}: {$value} is refused; allowed is {$accepted}.',
     strongest: 'More than {$most} of astigmatism is not drawn.',
   },
 } as const satisfies Words;

@@ -3,16 +3,17 @@ import type { TemplateResult } from 'lit';
 import { PLANNED_EYE } from '../../core/eye-planned.js';
 import { decimal, dioptres, millimetres, signedDioptres } from '../internal/format.js';
 import type { Language } from '../internal/language/language.js';
-import { pencilHandsWords } from './pencil.hands.words.js';
+import { refusedBox } from '../internal/notices.js';
+import { pencilLateWords } from './pencil.late.words.js';
 import type { Scene } from './pencil.scene.js';
-import type { Settings } from './pencil.settings.js';
+import type { Refusal, Settings } from './pencil.settings.js';
 import { focusText } from './pencil.speech.js';
 
 /** Which eye is drawn, and what is left out. */
 export function modelNote({ planned, meanPower }: Scene, settings: Settings, language: Language): TemplateResult {
   const { numbers } = language;
   const { lensDepth, axialLength, index } = PLANNED_EYE;
-  const say = language.say(pencilHandsWords);
+  const say = language.say(pencilLateWords);
   const values = {
     power: dioptres(meanPower, numbers),
     depth: millimetres(lensDepth, numbers),
@@ -23,4 +24,10 @@ export function modelNote({ planned, meanPower }: Scene, settings: Settings, lan
     pupil: millimetres(settings.pupil, numbers),
   };
   return html`<p>${say('model', values)}</p><p>${say('first')}</p>`;
+}
+
+/** What the page has set and could not be taken. */
+export function refusedNote(refusals: readonly Refusal[], language: Language): ReturnType<typeof refusedBox> {
+  const say = language.say(pencilLateWords);
+  return refusedBox(say('refused'), refusals.map(({ setting, value, accepted }) => say('refusal', { setting, value: String(value), accepted })));
 }
