@@ -10,7 +10,7 @@ export const pencilHandsStyles = css`
     grid-template-columns: minmax(4.5em, auto) 1fr;
     align-items: center;
     gap: 0.75em;
-    min-block-size: 44px;
+    min-block-size: var(--_row);
   }
   input[type='range'] {
     inline-size: 100%;
@@ -24,12 +24,13 @@ export const pencilHandsStyles = css`
     outline-offset: 2px;
   }
   .stops {
-    display: flex;
-    flex-wrap: wrap;
+    display: grid;
+    grid-template-columns: 1fr 1fr;
     gap: 0.375em;
   }
   button[part='button'] {
-    min-block-size: max(44px, 2.75em);
+    box-sizing: border-box;
+    min-block-size: var(--_button);
     padding: 0.25em 0.75em;
     border: 1px solid var(--_quiet);
     border-radius: 4px;

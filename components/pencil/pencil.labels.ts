@@ -2,6 +2,7 @@ import type { Point } from '../internal/geometry.js';
 import { placeLabels } from '../internal/labels.js';
 import type { LabelRequest, Segment } from '../internal/labels.js';
 import type { Ends } from '../internal/line.js';
+import { EDGE } from '../internal/layout.js';
 import { textSize } from '../internal/measure.js';
 import { endsOf, screenCorners } from './pencil.drawing.js';
 import type { Window } from './pencil.drawing.js';
@@ -39,7 +40,7 @@ export function placeNames(scene: Scene, camera: Camera, window: Window, layout:
     const size = textSize(names[id]!, small, family, WEIGHT);
     return { id, size, candidates: points.flatMap((point) => around(point, size)) };
   });
-  const bounds = { left: -layout.half, right: layout.half, top: -layout.halfHeight, bottom: layout.halfHeight };
+  const bounds = { left: -layout.half, right: layout.half, top: EDGE - layout.halfHeight, bottom: layout.halfHeight };
   const places = placeLabels(requests, [], [...lines, ...edges], bounds);
   return [...places].map(([id, centre]) => ({ id, text: names[id]!, centre, leader: leader(centre, anchors[id]!, small) }));
 }

@@ -24,17 +24,18 @@ export interface PencilLayout {
 export function layoutPencil({ width, font, family }: { width: number; font: number; family: string }): PencilLayout {
   const small = figureSize(font, width);
   const { width: figure, height } = textSize('180°', small, family);
-  const halfHeight = SHARE.height * width;
+  const halfHeight = Math.round(SHARE.height * width);
   const radius = Math.max(SHARE.dial * width, 3 * small);
   const x = EDGE + figure + radius + small - width / 2;
   const beside = 2 * (radius + height + EDGE);
   return {
     width,
-    height: 2 * halfHeight + height + beside + EDGE,
+    // Whole, so that one unit stays one px.
+    height: Math.ceil(2 * halfHeight + height + beside),
     depth: SHARE.depth * width,
     across: SHARE.across * width,
     half: width / 2 - EDGE,
-    halfHeight: halfHeight - EDGE,
+    halfHeight,
     dial: { x, y: halfHeight + height + beside / 2, radius },
     ruler: { left: x + radius + figure + 1.5 * small, right: width / 2 - small },
     font: { small, family },

@@ -145,7 +145,9 @@ export const pencilStyles = css`
     gap: 0.25em 1em;
     margin-block-start: 0.75em;
     /* What comes into it later shall not push the rest down. */
-    min-block-size: calc(4 * 44px + 1em);
+    --_row: max(44px, 1.5em);
+    --_button: max(44px, 2.75em);
+    min-block-size: calc(3 * var(--_row) + 2 * var(--_button) + 1.125em);
   }
   details {
     margin-block-start: 0.5em;

@@ -7,6 +7,7 @@ import { decimal, dioptres, millimetres } from '../internal/format.js';
 import { px } from '../internal/geometry.js';
 import type { Point } from '../internal/geometry.js';
 import { Later } from '../internal/later.js';
+import { EDGE } from '../internal/layout.js';
 import { line } from '../internal/line.js';
 import { noticeStyles } from '../internal/notices.js';
 import { property } from '../internal/property.js';
@@ -186,7 +187,7 @@ export class AstigPencil extends AstigDrawing implements GivenSettings {
     const room = this.#room.towards(roomFor(scene.astigmatism.magnitude, this.#room.goal));
     const depth = depthOf(room);
     const width = (WIDER / 2) * depth * openness(this.#settings.pupil);
-    const camera = cameraOf(this.#settings, scene.circle.position, { depth: layout.depth, width: layout.across, half: layout.half, halfHeight: layout.halfHeight }, { depth, width });
+    const camera = cameraOf(this.#settings, scene.circle.position, { depth: layout.depth, width: layout.across, half: layout.half, halfHeight: layout.halfHeight - EDGE }, { depth, width });
     return {
       scene,
       camera,
