@@ -1,12 +1,12 @@
 import { nothing, svg } from 'lit';
 import type { SVGTemplateResult } from 'lit';
 import type { Matrix } from '../../core/eye-matrix.js';
+import { sectionAt } from '../../core/eye-planned.js';
 import { at, polar, polyline, px } from '../internal/geometry.js';
 import type { Point } from '../internal/geometry.js';
 import { line } from '../internal/line.js';
 import { drawnEllipse, project } from './pencil.camera.js';
 import type { Camera } from './pencil.camera.js';
-import { sectionMatrix } from './pencil.scene.js';
 import type { Scene } from './pencil.scene.js';
 
 /** Rays round the rim of the pupil. */
@@ -31,7 +31,7 @@ export function drawBundle(scene: Scene, camera: Camera, { from, to, side }: Win
   const nearer = camera.backNearer ? 1 : -1;
   const planes: [number, SVGTemplateResult][] = [[retina.position, ellipse(camera, [side, 0, 0, side], retina.position, '', 'retina')]];
   if (!point) {
-    planes.push([least.position, ellipse(camera, sectionMatrix(scene.planned.pencil, least.position), least.position, '', 'circle')]);
+    planes.push([least.position, ellipse(camera, sectionAt(scene.planned, least.position), least.position, '', 'circle')]);
     planes.push([front.position, focal(front, 'front-line', camera)], [back.position, focal(back, 'back-line', camera)]);
   }
   planes.sort(([a], [b]) => nearer * (a - b));
@@ -50,8 +50,7 @@ const ORIGIN = { x: 0, y: 0 };
 
 /** All rays through the rim of the pupil, pale; and the fans of both principal meridians, each through its line. */
 function rays(scene: Scene, camera: Camera, from: number, to: number): SVGTemplateResult {
-  const { pencil } = scene.planned;
-  const ends = [from, to].map((z) => ({ z, section: sectionMatrix(pencil, z) })) as [End, End];
+  const ends = [from, to].map((z) => ({ z, section: sectionAt(scene.planned, z) })) as [End, End];
   const ray = (degrees: number, share = 1): string => polyline(ends.map((end) => through(camera, end, degrees, share)));
   const round = Array.from({ length: RAYS }, (_, index) => ray((360 * index) / RAYS)).join('');
   const corner = (end: 0 | 1, meridian: number, share: number): Point => through(camera, ends[end], meridian, share);
@@ -95,7 +94,7 @@ export function screenCorners({ screen: { position } }: Scene, camera: Camera, s
 function screen(scene: Scene, camera: Camera, side: number): SVGTemplateResult {
   const { position } = scene.screen;
   return svg`<path part="screen" d=${polyline(screenCorners(scene, camera, side), true)}></path>
-    ${ellipse(camera, sectionMatrix(scene.planned.pencil, position), position, 'patch')}`;
+    ${ellipse(camera, sectionAt(scene.planned, position), position, 'patch')}`;
 }
 
 function ellipse(camera: Camera, section: Matrix, z: number, className: string, part = ''): SVGTemplateResult {

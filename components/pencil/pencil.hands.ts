@@ -1,17 +1,14 @@
 import { nothing, svg } from 'lit';
-import type { ReactiveControllerHost, SVGTemplateResult, TemplateResult } from 'lit';
+import type { ReactiveControllerHost, SVGTemplateResult } from 'lit';
 import { DragController, REACH } from '../internal/drag-controller.js';
 import type { DragTarget } from '../internal/drag-controller.js';
 import { px } from '../internal/geometry.js';
 import type { Point } from '../internal/geometry.js';
 import { handleStyles } from '../internal/handle-styles.js';
-import type { Language } from '../internal/language/language.js';
 import { addStyles } from '../internal/late-styles.js';
 import type { Camera } from './pencil.camera.js';
-import { controls } from './pencil.controls.js';
 import { pencilHandsStyles } from './pencil.hands.styles.js';
 import type { Mover } from './pencil.controls.js';
-import type { Scene } from './pencil.scene.js';
 import { LIMITS_HERE, turned } from './pencil.settings.js';
 import type { Settings } from './pencil.settings.js';
 
@@ -25,7 +22,6 @@ export type Grip = 'view' | 'screen';
 
 /** The drawing that is worked on, as it is at the moment of asking. */
 export interface Held {
-  readonly language: Language;
   surface(): SVGSVGElement | null;
   editable(): boolean;
   settings(): Settings;
@@ -44,8 +40,6 @@ export class PencilHands implements DragTarget<Grip> {
   readonly #drag: DragController<Grip>;
   #start: { point: Point; settings: Settings; behind: number } | null = null;
   #moved = false;
-  /** Whether the keyboard is on the slider of the screen. */
-  #focused = false;
 
   constructor(
     private readonly host: ReactiveControllerHost & HTMLElement,
@@ -61,22 +55,17 @@ export class PencilHands implements DragTarget<Grip> {
   }
 
   /** The knob of the screen, on top of the drawing. */
-  handle(): SVGTemplateResult | typeof nothing {
+  handle(focused: boolean): SVGTemplateResult | typeof nothing {
     const knob = this.held.knob();
     const camera = this.held.camera();
     if (!knob || !camera || endOn(camera)) return nothing;
     const facing = (Math.atan2(camera.along.y, camera.along.x) * 180) / Math.PI;
     return svg`<g class=${this.#drag.handle === 'screen' ? 'handle held' : 'handle'} part="screen-handle"><g transform="translate(${px(knob.x)} ${px(knob.y)}) rotate(${px(facing)})">
       <circle class="hit" r=${REACH}></circle>
-      ${this.#focused ? svg`<circle class="focus" r="15"></circle>` : nothing}
+      ${focused ? svg`<circle class="focus" r="15"></circle>` : nothing}
       <circle class="knob" r="10"></circle>
       <path class="grip" d="M-2.5 -3.5 -6 0 -2.5 3.5 M2.5 -3.5 6 0 2.5 3.5"></path>
     </g></g>`;
-  }
-
-  /** Native sliders and buttons for all that the pointer does. */
-  controls(scene: Scene): TemplateResult {
-    return controls(scene, this.held.settings(), this.held.language, this.held.move, this.#onFocus);
   }
 
   surface(): SVGSVGElement | null {
@@ -113,11 +102,6 @@ export class PencilHands implements DragTarget<Grip> {
     this.held.move('turn', Math.round(turned(start.settings.turn - SPEED * right)), false);
     this.held.move('tilt', Math.round(Math.min(max, Math.max(min, start.settings.tilt + SPEED * down))), false);
   }
-
-  readonly #onFocus = ({ type, target }: FocusEvent): void => {
-    this.#focused = type === 'focus' && (target as Element).matches('.screen:focus-visible');
-    this.host.requestUpdate();
-  };
 
   end(grip: Grip): void {
     this.#start = null;

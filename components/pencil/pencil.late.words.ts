@@ -1,21 +1,9 @@
 import type { Words } from '../internal/language/language.js';
 
-/** Texts of what comes on demand: controls, refusals, and notes on the eye that is drawn. Catalogues hold them with the others. */
+/** Texts of what comes on demand: refusals, and notes on the eye that is drawn. Catalogues hold them with the others. */
 export const pencilLateWords = {
   part: 'pencil',
   en: {
-    screenControl: 'Screen',
-    turnControl: 'Turn',
-    tiltControl: 'Tilt',
-    goTo: 'Move the screen to',
-    toFront: 'Front line',
-    toCircle: 'Circle',
-    toBack: 'Back line',
-    toRetina: 'Retina',
-    turnedBy: '{$angle} from the front',
-    tiltedUp: '{$angle} from above',
-    tiltedDown: '{$angle} from below',
-
     refused: 'These settings cannot be taken. What is drawn is made with the last good ones:',
     refusal: '{$setting}: {$value} is refused; allowed is {$accepted}.',
 

@@ -1,8 +1,7 @@
-import { crossSection, leastConfusion, lineFoci, rayAt } from '../../core/eye-pencil.js';
-import type { CrossSection, LineFocus, Pencil } from '../../core/eye-pencil.js';
-import type { Matrix } from '../../core/eye-matrix.js';
-import { PLANNED_EYE, STRONGEST, excessAt, plannedPencil } from '../../core/eye-planned.js';
-import type { PlannedPencil } from '../../core/eye-planned.js';
+import { imageOfCircle } from '../../core/eye-matrix.js';
+import type { CrossSection, LineFocus } from '../../core/eye-pencil.js';
+import { PLANNED_EYE, STRONGEST, excessAt, plannedBundle, sectionAt } from '../../core/eye-planned.js';
+import type { PlannedBundle } from '../../core/eye-planned.js';
 import { add, fromVector, toVector } from '../../core/numbers.js';
 import type { Astigmatism, CompletePlan, PlanOutcome } from '../../core/numbers.js';
 import type { Settings, Stop } from './pencil.settings.js';
@@ -17,7 +16,7 @@ export interface Place {
 }
 
 export interface Scene {
-  planned: PlannedPencil;
+  planned: PlannedBundle;
   /** What the cornea is left with, or had before, with the back surface where the plan counts it. */
   astigmatism: Astigmatism;
   /** Mean power of the cornea, D. */
@@ -46,23 +45,21 @@ export function corneaShown({ flatK, steepK }: CompletePlan, { before, steps, af
 export function sceneOf(plan: CompletePlan, outcome: PlanOutcome, { shows, inFocus, pupil, screen }: Settings): Scene | null {
   const { meanPower, astigmatism } = corneaShown(plan, outcome, shows);
   if (astigmatism.magnitude > STRONGEST) return null;
-  const planned = plannedPencil({ meanPower, astigmatism, pupil, focus: inFocus });
-  const { pencil } = planned;
+  const planned = plannedBundle({ meanPower, astigmatism, pupil, focus: inFocus });
+  const { front, back, circle } = planned;
   const retina = PLANNED_EYE.axialLength;
   const at = (position: number): Place => ({ position, behind: position - retina, excess: excessAt(planned, position) });
-  const [strong, weak] = lineFoci(pencil) as [LineFocus, LineFocus];
-  const least = leastConfusion(pencil)!;
-  const stops: Record<Stop, number> = { retina, 'front-line': strong.position, circle: least.position, 'back-line': weak.position };
-  const screened = typeof screen === 'number' ? retina + held(screen, astigmatism.magnitude, least.position - retina) : stops[screen];
+  const stops: Record<Stop, number> = { retina, 'front-line': front.position, circle: circle.position, 'back-line': back.position };
+  const screened = typeof screen === 'number' ? retina + held(screen, astigmatism.magnitude, circle.position - retina) : stops[screen];
   return {
     planned,
     astigmatism,
     meanPower,
-    front: { ...strong, ...at(strong.position) },
-    back: { ...weak, ...at(weak.position) },
-    circle: { ...at(least.position), diameter: least.diameter },
+    front: { ...front, ...at(front.position) },
+    back: { ...back, ...at(back.position) },
+    circle: { ...circle, ...at(circle.position) },
     retina: at(retina),
-    screen: { ...at(screened), section: crossSection(pencil, screened) },
+    screen: { ...at(screened), section: crossed(planned, screened) },
     point: astigmatism.magnitude < NONE,
   };
 }
@@ -98,10 +95,9 @@ function held(behind: number, magnitude: number, circleBehind: number): number {
   return Math.min(max, Math.max(min, behind));
 }
 
-/** Section of the bundle in a plane, as the image of a circle of radius 1; mm. */
-export function sectionMatrix(pencil: Pencil, z: number): Matrix {
-  const [right, up] = [rayAt(pencil, { x: 1, y: 0 }, z), rayAt(pencil, { x: 0, y: 1 }, z)];
-  return [right.x, up.x, right.y, up.y];
+function crossed(planned: PlannedBundle, z: number): CrossSection {
+  const { longer, shorter, direction } = imageOfCircle(sectionAt(planned, z));
+  return { longer: 2 * longer, shorter: 2 * shorter, direction };
 }
 
 /** Width for each mm of depth of a bundle of this pupil: how slender it is. */

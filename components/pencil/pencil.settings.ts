@@ -1,5 +1,6 @@
 import { FOCUSES } from '../../core/eye-planned.js';
 import type { Focus } from '../../core/eye-planned.js';
+import type { Limits } from '../../core/numbers.js';
 import { DECIMAL } from '../internal/decimal.js';
 
 export const SHOWN = ['after', 'before'] as const;
@@ -14,7 +15,7 @@ export const LIMITS_HERE = {
   screen: { min: -10, max: 10, unit: 'mm' },
   turn: { min: -360, max: 360, unit: '°' },
   tilt: { min: -45, max: 45, unit: '°' },
-} as const;
+} as const satisfies Record<string, Limits>;
 
 /** What is drawn, and from where it is seen. */
 export interface Settings {
@@ -38,12 +39,11 @@ export type SettingName = keyof Settings;
 export interface Refusal {
   setting: SettingName;
   value: unknown;
-  accepted: string;
 }
 
 export const USUAL: Settings = { shows: 'after', inFocus: 'least-blur', pupil: 3, screen: 'retina', turn: 60, tilt: 18 };
 
-const WORDS: Partial<Record<SettingName, readonly string[]>> = { shows: SHOWN, inFocus: FOCUSES, screen: STOPS };
+export const WORDS: Partial<Record<SettingName, readonly string[]>> = { shows: SHOWN, inFocus: FOCUSES, screen: STOPS };
 
 /** Reads the settings. For each that cannot be taken its last good value stands. */
 export function takeSettings(given: GivenSettings, last: Settings): { settings: Settings; refusals: Refusal[] } {
@@ -52,10 +52,10 @@ export function takeSettings(given: GivenSettings, last: Settings): { settings: 
   for (const setting of Object.keys(USUAL) as SettingName[]) {
     const value = given[setting];
     const words = WORDS[setting];
-    const limits = setting in LIMITS_HERE ? LIMITS_HERE[setting as keyof typeof LIMITS_HERE] : null;
+    const limits = (LIMITS_HERE as Partial<Record<SettingName, Limits>>)[setting];
     const fits = words?.includes(value as string) || (limits && typeof value === 'number' && value >= limits.min && value <= limits.max);
     if (fits) Object.assign(settings, { [setting]: value });
-    else refusals.push({ setting, value, accepted: [...(words ?? []), ...(limits ? [`${limits.min} – ${limits.max} ${limits.unit}`] : [])].join(', ') });
+    else refusals.push({ setting, value });
   }
   return { settings, refusals };
 }

@@ -144,10 +144,36 @@ export const pencilStyles = css`
     display: grid;
     gap: 0.25em 1em;
     margin-block-start: 0.75em;
-    /* What comes into it later shall not push the rest down. */
-    --_row: max(44px, 1.5em);
-    --_button: max(44px, 2.75em);
-    min-block-size: calc(3 * var(--_row) + 2 * var(--_button) + 1.125em);
+  }
+  .slide {
+    display: grid;
+    grid-template-columns: minmax(4.5em, auto) 1fr;
+    align-items: center;
+    gap: 0.75em;
+    min-block-size: max(44px, 1.5em);
+  }
+  input[type='range'] {
+    inline-size: 100%;
+    min-inline-size: 0;
+    min-block-size: 44px;
+    margin: 0;
+    accent-color: var(--_incision);
+  }
+  .stops {
+    display: grid;
+    grid-template-columns: repeat(auto-fit, minmax(7.5em, 1fr));
+    gap: 0.375em;
+  }
+  button[part='button'] {
+    box-sizing: border-box;
+    min-block-size: max(44px, 2.75em);
+    padding: 0.25em 0.75em;
+    border: 1px solid var(--_quiet);
+    border-radius: 4px;
+    background: var(--_ground);
+    color: inherit;
+    font: inherit;
+    cursor: pointer;
   }
   details {
     margin-block-start: 0.5em;
@@ -158,7 +184,7 @@ export const pencilStyles = css`
     padding-block: max(0.5em, (44px - 1.4em) / 2);
     cursor: pointer;
   }
-  summary:focus-visible {
+  :is(button, input, summary):focus-visible {
     outline: 3px solid var(--_focus);
     outline-offset: 2px;
   }

@@ -17,6 +17,7 @@ import { Tween } from '../internal/tween.js';
 import { sharedWords } from '../internal/words.js';
 import { cameraOf } from './pencil.camera.js';
 import type { Camera } from './pencil.camera.js';
+import { controls } from './pencil.controls.js';
 import type { Mover } from './pencil.controls.js';
 import { drawBundle, screenCorners } from './pencil.drawing.js';
 import type { Window } from './pencil.drawing.js';
@@ -100,7 +101,6 @@ export class AstigPencil extends AstigDrawing implements GivenSettings {
   readonly #hands = new Later(this, async () => {
     const { PencilHands } = await import('./pencil.hands.js');
     return new PencilHands(this, {
-      language: this.language,
       surface: () => this.renderRoot.querySelector<SVGSVGElement>('.plate > svg'),
       editable: () => !this.readOnly,
       settings: () => this.#settings,
@@ -112,6 +112,8 @@ export class AstigPencil extends AstigDrawing implements GivenSettings {
     });
   });
   readonly #notes = new Later(this, () => import('./pencil.notes.js'));
+  /** Whether the keyboard is on the slider of the screen. */
+  #focused = false;
   #settings: Settings = USUAL;
   #refusals: readonly Refusal[] = [];
   #frame: Frame | null = null;
@@ -136,7 +138,7 @@ export class AstigPencil extends AstigDrawing implements GivenSettings {
     return html`${refused}<figure class="plate" tabindex="-1" aria-label=${nameOf(plan, settings, language)}>
         <span class="probe"></span>
         ${this.#drawing(this.#frame, describe(plan, settings, scene, language))}
-        ${this.readOnly ? nothing : html`<div class="controls" part="controls">${this.#hands.need()?.controls(scene)}</div>`}
+        ${this.readOnly ? nothing : controls(scene, settings, language, this.#move, this.#onFocus)}
         ${pencilKey(scene, language)}
         ${this.#caption(this.#frame)}
         ${this.picture.render(this.pictures)}
@@ -162,7 +164,7 @@ export class AstigPencil extends AstigDrawing implements GivenSettings {
       ${drawPatch(scene, layout, layout.dial.radius / window.side, (value) => micrometres(value / 1000, this.language))}
       ${drawRuler(scene, layout, depth, (place) => distances(place, this.language))}
       ${names.map(drawName)}
-      ${hands?.handle()}
+      ${hands?.handle(this.#focused)}
     </svg>`;
   }
 
@@ -208,6 +210,11 @@ export class AstigPencil extends AstigDrawing implements GivenSettings {
   #knob(): Point | null {
     return this.#frame && screenCorners(this.#frame.scene, this.#frame.camera, this.#frame.window.side)[0]!;
   }
+
+  readonly #onFocus = ({ type, target }: FocusEvent): void => {
+    this.#focused = type === 'focus' && (target as Element).matches('.screen:focus-visible');
+    this.requestUpdate();
+  };
 
   readonly #move: Mover = (name, value, settled) => {
     const moved = { ...this.#settings, [name]: value };

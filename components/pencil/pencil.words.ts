@@ -42,6 +42,18 @@ export const pencilWords = {
     leastBlur: 'the circle of least confusion',
     frontLine: 'the front line',
     backLine: 'the back line',
+    screenControl: 'Screen',
+    turnControl: 'Turn',
+    tiltControl: 'Tilt',
+    goTo: 'Move the screen to',
+    toFront: 'Front line',
+    toCircle: 'Circle',
+    toBack: 'Back line',
+    toRetina: 'Retina',
+    turnedBy: '{$angle} from the front',
+    tiltedUp: '{$angle} from above',
+    tiltedDown: '{$angle} from below',
+
     strongest: 'More than {$most} of astigmatism is not drawn.',
   },
 } as const satisfies Words;

@@ -1,7 +1,7 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import { resetMouse, sendMouse } from '@web/test-runner-commands';
 import { evaluatePlan } from '../../core/index.js';
-import { lineFoci, plannedPencil } from '../../core/eye-plain.js';
+import { plannedBundle } from '../../core/eye-plain.js';
 import { emulate, itInEveryScheme, itWith } from '../engine.js';
 import { ellipseSeen, lineSeen, OBLIQUE, pencilFixture, said } from './pencil-support.js';
 import { CEDAR, apart, centreOf, corneaFixture, dragMouse, drawn, onEye } from './support.js';
@@ -26,12 +26,11 @@ describe('astig-pencil: what is drawn', () => {
 
   it('keeps depths in proportion', async () => {
     const { root } = await pencilFixture({ set: { ...FROM_SIDE, 'in-focus': 'front-line', screen: 'back-line' } });
-    const { pencil } = plannedPencil({ meanPower: 43, astigmatism: { magnitude: 2, meridian: 60 }, pupil: 3, focus: 'front-line' });
-    const [front, back] = lineFoci(pencil);
+    const { front, back } = plannedBundle({ meanPower: 43, astigmatism: { magnitude: 2, meridian: 60 }, pupil: 3, focus: 'front-line' });
     const drawnAt = [ellipseSeen(root, '[part="retina"]').x, lineSeen(root, 'front-line').middle.x, ellipseSeen(root, '[part="circle"]').x, lineSeen(root, 'back-line').middle.x];
     expect(drawnAt[0]).to.be.closeTo(drawnAt[1]!, 0.05);
     expect((drawnAt[2]! - drawnAt[1]!) / (drawnAt[3]! - drawnAt[1]!)).to.be.within(0.4, 0.5);
-    expect(said(root)).to.include(`${(back!.position - front!.position).toFixed(2)} mm behind the retina (2.00 D)`);
+    expect(said(root)).to.include(`${(back.position - front.position).toFixed(2)} mm behind the retina (2.00 D)`);
   });
 
   it('shows the patch on the dial as the screen cuts the bundle', async () => {
@@ -51,10 +50,9 @@ describe('astig-pencil: what is drawn', () => {
 
   it('says for a known eye which line is where, and why', async () => {
     const { root } = await pencilFixture();
-    const { pencil, excess } = plannedPencil({ meanPower: 43, astigmatism: { magnitude: 2, meridian: 60 }, pupil: 3, focus: 'least-blur' });
-    const [front, back] = lineFoci(pencil);
-    expect(said(root)).to.include(`Front line along 150°, ${(1000 * front!.length).toFixed(0)} µm long, ${(24.09 - front!.position).toFixed(2)} mm in front of the retina (${excess.steep.toFixed(2)} D).`);
-    expect(said(root)).to.include(`Back line along 60°, ${(1000 * back!.length).toFixed(0)} µm long, ${(back!.position - 24.09).toFixed(2)} mm behind the retina (${(-excess.flat).toFixed(2)} D).`);
+    const { front, back, excess } = plannedBundle({ meanPower: 43, astigmatism: { magnitude: 2, meridian: 60 }, pupil: 3, focus: 'least-blur' });
+    expect(said(root)).to.include(`Front line along 150°, ${(1000 * front.length).toFixed(0)} µm long, ${(24.09 - front.position).toFixed(2)} mm in front of the retina (${excess.steep.toFixed(2)} D).`);
+    expect(said(root)).to.include(`Back line along 60°, ${(1000 * back.length).toFixed(0)} µm long, ${(back.position - 24.09).toFixed(2)} mm behind the retina (${(-excess.flat).toFixed(2)} D).`);
     expect(root.querySelector('figcaption')!.textContent).to.include('The steeper meridian, 60°, bends light more').and.include('A schematic eye with the circle of least confusion on the retina');
     expect(root.querySelector('figcaption')!.textContent).to.match(/Widths are drawn [\d.]+ times as large as depths/);
     expect(root.textContent).to.include('Estimates for teaching');
@@ -62,11 +60,10 @@ describe('astig-pencil: what is drawn', () => {
 
   it('draws widths as many times as large as depths as it says', async () => {
     const { root } = await pencilFixture({ set: FROM_SIDE });
-    const { pencil } = plannedPencil({ meanPower: 43, astigmatism: { magnitude: 2, meridian: 60 }, pupil: 3, focus: 'least-blur' });
-    const [front, back] = lineFoci(pencil);
-    const along = (lineSeen(root, 'back-line').middle.x - lineSeen(root, 'front-line').middle.x) / (back!.position - front!.position);
+    const { front, back } = plannedBundle({ meanPower: 43, astigmatism: { magnitude: 2, meridian: 60 }, pupil: 3, focus: 'least-blur' });
+    const along = (lineSeen(root, 'back-line').middle.x - lineSeen(root, 'front-line').middle.x) / (back.position - front.position);
     // From the side only the upright share of a line is seen.
-    const across = lineSeen(root, 'back-line').length / (back!.length * Math.sin((60 * Math.PI) / 180));
+    const across = lineSeen(root, 'back-line').length / (back.length * Math.sin((60 * Math.PI) / 180));
     const [, told] = /([\d.]+) times/.exec(root.querySelector('figcaption')!.textContent)!;
     expect(across / along).to.be.closeTo(Number(told), 0.06);
   });
@@ -134,7 +131,7 @@ describe('astig-pencil: live', () => {
     await dragMouse(centreOf(cornea, '.hit', 3), onEye(cornea, 110, 7.2), { hold: true });
     await drawn(view);
     const { after } = eye.outcome;
-    const { excess } = plannedPencil({ meanPower: 43.5, astigmatism: after, pupil: 3, focus: 'least-blur' });
+    const { excess } = plannedBundle({ meanPower: 43.5, astigmatism: after, pupil: 3, focus: 'least-blur' });
     expect(apart(eye.incisionSite!, 180)).to.be.above(20);
     expect(said(view.shadowRoot!)).to.include(`Front line along ${Math.round(after.meridian + 90) % 180 || 180}°`).and.include(`(${excess.steep.toFixed(2)} D)`).and.include('Patch: a line');
     await sendMouse({ type: 'up' });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { FOCUSES, PLANNED_EYE, SCHEMATIC_EYES, crossSection, excessAt, leastConfusion, lineFoci, plannedPencil, residual } from '../../core/eye.js';
+import { FOCUSES, PLANNED_EYE, SCHEMATIC_EYES, crossSection, excessAt, leastConfusion, lineFoci, pencilOf, plannedBundle, residual, sectionAt, type Pencil, type PlannedBundle, type PlannedEye } from '../../core/eye.js';
 import { fromPowerVector, toPowerVector } from '../../core/index.js';
 import { extent, signChange, signedArea, throughAll, crossing, type Built, type Ray } from './eye-rays.js';
 import { apart, meridianOf } from './eye-support.js';
@@ -16,6 +16,16 @@ const eye = fc.record({
 });
 
 const { lensDepth, index, axialLength } = PLANNED_EYE;
+
+/** The same bundle by the functions for bundles of any kind, from the vergence that leaves the lens. */
+function withPencil(given: PlannedEye): PlannedBundle & { pencil: Pencil } {
+  const bundle = plannedBundle(given);
+  const { steep, flat } = bundle.vergence;
+  const j = 500 * index * (steep - flat);
+  const doubled = (given.astigmatism.meridian * Math.PI) / 90;
+  const vergence = { m: 500 * index * (steep + flat), j0: j * Math.cos(doubled), j45: j * Math.sin(doubled) };
+  return { ...bundle, pencil: pencilOf({ vergence, pupil: given.pupil, index, from: lensDepth }) };
+}
 
 /** The same eye as built: one toric surface, and a lens of glass whose two faces touch. */
 function built(given: { meanPower: number; astigmatism: { magnitude: number; meridian: number } }, lensPower: number): Built[] {
@@ -46,7 +56,7 @@ function throughPupil(surfaces: Built[], radius: number): Ray[] {
 describe('the bundle in an eye with a plan', () => {
   test('is that of real rays through a toric surface and a lens of glass, close to the axis: places, directions and lengths of the lines', () =>
     fc.assert(fc.property(eye, (given) => {
-      const { pencil, lensPower } = plannedPencil(given);
+      const { pencil, lensPower } = withPencil(given);
       fc.pre(lensPower > 1);
       const [front, back] = lineFoci(pencil);
       const surfaces = built(given, lensPower);
@@ -64,36 +74,56 @@ describe('the bundle in an eye with a plan', () => {
       near((along.longer * given.pupil) / 2 / fine, back!.length, 1e-5);
     }), { ...RUNS, numRuns: 100 }));
 
+  test('is in closed form what it is by the functions for bundles of any kind', () =>
+    fc.assert(fc.property(eye, between(6, 40), (given, z) => {
+      const { pencil, ...bundle } = withPencil(given);
+      const [front, back] = lineFoci(pencil);
+      for (const [ours, theirs] of [[bundle.front, front!], [bundle.back, back!]] as const) {
+        near(ours.position, theirs.position, 1e-8);
+        near(ours.length, theirs.length, 1e-8);
+        near(apart(ours.direction, theirs.direction), 0, 1e-5);
+      }
+      const circle = leastConfusion(pencil)!;
+      near(bundle.circle.position, circle.position, 1e-6);
+      near(bundle.circle.diameter, circle.diameter, 1e-6);
+      const [a, b, c, d] = sectionAt(bundle, z);
+      const theirs = crossSection(pencil, z);
+      const [half, det] = [(a * a + b * b + c * c + d * d) / 2, a * d - b * c];
+      // Squares of the half axes by trace and determinant of M·Mᵀ.
+      const root = Math.sqrt(Math.max(0, half * half - det * det));
+      near(2 * Math.sqrt(half + root), theirs.longer, 1e-6);
+    }), RUNS));
+
   test('meets first where the cornea is steep, in a line across the steep meridian', () =>
     fc.assert(fc.property(eye, (given) => {
-      const [front, back] = lineFoci(plannedPencil(given).pencil);
-      expect(front!.position).toBeLessThan(back!.position);
-      near(apart(front!.direction, given.astigmatism.meridian), 90, 1e-6);
-      near(apart(back!.direction, given.astigmatism.meridian), 0, 1e-6);
+      const { front, back } = plannedBundle(given);
+      expect(front.position).toBeLessThan(back.position);
+      near(apart(front.direction, given.astigmatism.meridian), 90, 1e-6);
+      near(apart(back.direction, given.astigmatism.meridian), 0, 1e-6);
     }), RUNS));
 
   test('of an eye steep at 90 has its front line at 180 and its back line at 90', () => {
-    const [front, back] = lineFoci(plannedPencil({ meanPower: 43.5, astigmatism: { magnitude: 1, meridian: 90 }, pupil: 3, focus: 'least-blur' }).pencil);
-    expect([front!.direction, back!.direction]).toEqual([180, 90]);
+    const { front, back } = plannedBundle({ meanPower: 43.5, astigmatism: { magnitude: 1, meridian: 90 }, pupil: 3, focus: 'least-blur' });
+    expect([front.direction, back.direction]).toEqual([180, 90]);
   });
 
   test('has on the retina what was asked for', () =>
     fc.assert(fc.property(eye, (given) => {
-      const { pencil } = plannedPencil(given);
+      const { pencil } = withPencil(given);
       const [front, back] = lineFoci(pencil);
       near({ 'least-blur': leastConfusion(pencil)!.position, 'front-line': front!.position, 'back-line': back!.position }[given.focus], axialLength, 1e-7);
     }), RUNS));
 
   test('is round in the plane of the lens, as wide as the pupil', () =>
     fc.assert(fc.property(eye, (given) => {
-      const { longer, shorter } = crossSection(plannedPencil(given).pencil, lensDepth);
+      const { longer, shorter } = crossSection(withPencil(given).pencil, lensDepth);
       near(longer, given.pupil);
       near(shorter, given.pupil);
     }), RUNS));
 
   test('needs the correction that the functions on residuals find, by all of its matrices', () =>
     fc.assert(fc.property(eye, (given) => {
-      const { lensPower, excess } = plannedPencil(given);
+      const { lensPower, excess } = withPencil(given);
       const { meanPower, astigmatism: { magnitude, meridian } } = given;
       const cornea = fromPowerVector({ ...toPowerVector({ sphere: 0, cylinder: magnitude, axis: (meridian + 90) % 180 || 180 }), m: meanPower });
       const { cornea: needed } = residual({ surfaces: [{ lens: cornea, indexAfter: index, gapAfter: lensDepth }, { lens: { sphere: lensPower, cylinder: 0, axis: 180 } }], axialLength });
@@ -106,7 +136,7 @@ describe('the bundle in an eye with a plan', () => {
 
   test('tells every place in dioptres, each line by the excess of its meridian', () =>
     fc.assert(fc.property(eye, (given) => {
-      const planned = plannedPencil(given);
+      const planned = withPencil(given);
       const [front, back] = lineFoci(planned.pencil);
       near(excessAt(planned, front!.position), planned.excess.steep, 1e-7);
       near(excessAt(planned, back!.position), planned.excess.flat, 1e-7);
@@ -114,7 +144,7 @@ describe('the bundle in an eye with a plan', () => {
     }), RUNS));
 
   test('comes to one point on the retina without astigmatism', () => {
-    const { pencil, excess } = plannedPencil({ meanPower: 43, astigmatism: { magnitude: 0, meridian: 180 }, pupil: 3, focus: 'front-line' });
+    const { pencil, excess } = withPencil({ meanPower: 43, astigmatism: { magnitude: 0, meridian: 180 }, pupil: 3, focus: 'front-line' });
     const [front, back] = lineFoci(pencil);
     near(front!.position, axialLength, 1e-7);
     expect([front!.length, back!.length]).toEqual([0, 0]);
@@ -123,7 +153,7 @@ describe('the bundle in an eye with a plan', () => {
 
   test('lies in an eye as long as the published one, with the lens of an artificial eye of usual power', () => {
     expect(axialLength).toBe(SCHEMATIC_EYES.bennettRabbetts.axialLength);
-    const { lensPower } = plannedPencil({ meanPower: 43, astigmatism: { magnitude: 0, meridian: 180 }, pupil: 3, focus: 'least-blur' });
+    const { lensPower } = withPencil({ meanPower: 43, astigmatism: { magnitude: 0, meridian: 180 }, pupil: 3, focus: 'least-blur' });
     // n/(L − d) − K/(1 − K·d/n), by hand.
     near(lensPower, 1336 / 19.09 - 43 / (1 - (43 * 5) / 1336), 1e-9);
     expect(lensPower).toBeGreaterThan(15);
@@ -132,15 +162,15 @@ describe('the bundle in an eye with a plan', () => {
 
   test('refuses what no eye has, naming field, value and limits', () => {
     const good = { meanPower: 43, astigmatism: { magnitude: 1, meridian: 90 }, pupil: 3, focus: 'least-blur' } as const;
-    expect(() => plannedPencil({ ...good, meanPower: 7.8 })).toThrow(/meanPower.*7\.8.*20/);
-    expect(() => plannedPencil({ ...good, astigmatism: { magnitude: 21, meridian: 90 } })).toThrow(/astigmatism.*21.*20/);
-    expect(() => plannedPencil({ ...good, astigmatism: { magnitude: 1, meridian: 190 } })).toThrow(/meridian.*190.*180/);
-    expect(() => plannedPencil({ ...good, pupil: 0 })).toThrow(/pupil.*0/);
+    expect(() => withPencil({ ...good, meanPower: 7.8 })).toThrow(/meanPower.*7\.8.*20/);
+    expect(() => withPencil({ ...good, astigmatism: { magnitude: 21, meridian: 90 } })).toThrow(/astigmatism.*21.*20/);
+    expect(() => withPencil({ ...good, astigmatism: { magnitude: 1, meridian: 190 } })).toThrow(/meridian.*190.*180/);
+    expect(() => withPencil({ ...good, pupil: 0 })).toThrow(/pupil.*0/);
   });
 
   test('stays finite, with both lines behind the lens, for every cornea that is drawn', () =>
     fc.assert(fc.property(between(28, 75), between(0, 20), meridianOf, fc.constantFrom(...FOCUSES), (meanPower, magnitude, meridian, focus) => {
-      const planned = plannedPencil({ meanPower, astigmatism: { magnitude, meridian }, pupil: 9, focus });
+      const planned = withPencil({ meanPower, astigmatism: { magnitude, meridian }, pupil: 9, focus });
       const [front, back] = lineFoci(planned.pencil);
       expect(front!.position).toBeGreaterThan(lensDepth);
       expect(back!.position).toBeLessThan(60);
