@@ -8,6 +8,8 @@ export type { KUnit } from './internal/case-model.js';
 export { addMessages } from './internal/language/add-messages.js';
 export type { Catalogue } from './internal/language/catalogue.js';
 export { AstigOptions } from './options/options.js';
+export { AstigViewEvent } from './pencil/pencil.events.js';
+export { AstigPencil } from './pencil/pencil.js';
 export { AstigSheet } from './sheet/sheet.js';
 export { AstigSight } from './sight/sight.js';
 export { AstigSummary } from './summary/summary.js';

@@ -11,6 +11,7 @@ export {
   crossSection, leastConfusion, lineFoci, pencilOf, pencilThrough, rayAt, widthAlong,
   type CrossSection, type LeastConfusion, type LineFocus, type Pencil, type PencilOptions,
 } from './eye-pencil.js';
+export { FOCUSES, PLANNED_EYE, STRONGEST, excessAt, plannedBundle, sectionAt, type Focus, type PlannedBundle, type PlannedEye } from './eye-planned.js';
 export { eyeReferences, type EyeSourceId } from './eye-references.js';
 export { atSpectacles, lensToFit, residual, type FarPoint, type FittedLens, type Residual } from './eye-residual.js';
 export { trace } from './eye-trace.js';

@@ -20,7 +20,7 @@ const preview: Preview = {
           'The day list',
           ['All six', 'Alder', 'Birch', 'Cedar', 'Dogwood', 'Elm', 'Fir'],
           'Elements',
-          ['astig-case', 'astig-cornea', 'astig-vectors', 'astig-summary', 'astig-entry', 'astig-sweep', 'astig-options', 'astig-sight', 'astig-explain', 'astig-sheet'],
+          ['astig-case', 'astig-cornea', 'astig-vectors', 'astig-summary', 'astig-entry', 'astig-sweep', 'astig-options', 'astig-sight', 'astig-explain', 'astig-sheet', 'astig-pencil'],
         ],
       },
     },

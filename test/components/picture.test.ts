@@ -1,10 +1,10 @@
 import { expect, fixture, html } from '@open-wc/testing';
-import type { AstigCornea, AstigSweep, AstigVectors } from '../../components/index.js';
+import type { AstigCornea, AstigPencil, AstigSweep, AstigVectors } from '../../components/index.js';
 import { screenshot } from '../engine.js';
 import { CEDAR, drawn } from './support.js';
 
-type Drawing = AstigCornea | AstigVectors | AstigSweep;
-const TAGS = ['astig-cornea', 'astig-vectors', 'astig-sweep'] as const;
+type Drawing = AstigCornea | AstigVectors | AstigSweep | AstigPencil;
+const TAGS = ['astig-cornea', 'astig-vectors', 'astig-sweep', 'astig-pencil'] as const;
 
 /** A drawing without handles at a whole pixel, so that what is compared does not depend on where it stands. */
 async function shown(tag: (typeof TAGS)[number], scheme = 'light'): Promise<Drawing> {

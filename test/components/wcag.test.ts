@@ -5,7 +5,7 @@ import { cdp } from '../cdp.js';
 import { itWith } from '../engine.js';
 import { CEDAR, drawn, press } from './support.js';
 
-const TAGS = ['astig-cornea', 'astig-vectors', 'astig-summary', 'astig-entry', 'astig-sweep', 'astig-options', 'astig-sight', 'astig-explain'] as const;
+const TAGS = ['astig-cornea', 'astig-vectors', 'astig-summary', 'astig-entry', 'astig-sweep', 'astig-options', 'astig-sight', 'astig-pencil', 'astig-explain'] as const;
 type View = HTMLElement & { updateComplete: Promise<boolean> };
 
 async function page(style = '', tags: readonly string[] = TAGS): Promise<{ eye: AstigCase; views: View[] }> {
@@ -85,6 +85,11 @@ describe('1.4.11 contrast of what is drawn', () => {
     ['astig-cornea', '[part=steep-after]', '[part=limbus]'],
     ['astig-cornea', '[part=lens-axis]', '[part=limbus]'],
     ['astig-cornea', '[part=limbus]', '.sclera'],
+    ['astig-pencil', '[part=front-line] .focal', ''],
+    ['astig-pencil', '[part=back-line] .focal', ''],
+    ['astig-pencil', '[part=circle]', ''],
+    ['astig-pencil', '[part=retina]', ''],
+    ['astig-pencil', '[part=screen]', ''],
     ['astig-vectors', '[data-source=before] .shaft', ''],
     ['astig-vectors', '[data-source=incision] .shaft', ''],
     ['astig-vectors', '[data-source=arcs] .shaft', ''],

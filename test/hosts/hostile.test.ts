@@ -23,7 +23,7 @@ function looks(handedDown: string[], toDrawings: string[]): string[] {
 describe('a page with rude styles and scripts', () => {
   it('makes nothing inside the elements look otherwise than a plain page does', async () => {
     const { page, said } = await open(example('hostile'));
-    for (const tag of ['cornea', 'vectors', 'summary', 'entry', 'options', 'sweep', 'sight', 'explain']) await drawn(page, `astig-${tag}`);
+    for (const tag of ['cornea', 'vectors', 'summary', 'entry', 'options', 'sweep', 'sight', 'pencil', 'explain']) await drawn(page, `astig-${tag}`);
     await page.waitForFunction(() => document.querySelector('astig-options')!.shadowRoot!.querySelector('table tbody tr'));
     const rude = await page.evaluate(looks, HANDED_DOWN, TO_DRAWINGS);
     expect(rude.length).toBeGreaterThan(1000);

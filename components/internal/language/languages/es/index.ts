@@ -7,6 +7,7 @@ import { explain } from './explain.js';
 import { fields } from './fields.js';
 import { figures } from './figures.js';
 import { options } from './options.js';
+import { pencil } from './pencil.js';
 import { picture } from './picture.js';
 import { places } from './places.js';
 import { references } from './references.js';
@@ -19,4 +20,4 @@ import { summary } from './summary.js';
 import { sweep } from './sweep.js';
 import { vectors } from './vectors.js';
 
-export const catalogue: Catalogue = { cautions, constants, cornea, entry, explain, fields, figures, options, picture, places, references, refusals, shared, sheet, sight, sources, summary, sweep, vectors };
+export const catalogue: Catalogue = { cautions, constants, cornea, entry, explain, fields, figures, options, pencil, picture, places, references, refusals, shared, sheet, sight, sources, summary, sweep, vectors };
