@@ -18,7 +18,7 @@ export type Mover = (name: Movable, value: number | Stop, settled: boolean) => v
 const STOP_TEXT: Record<Stop, PencilId> = { 'front-line': 'toFront', circle: 'toCircle', 'back-line': 'toBack', retina: 'toRetina' };
 
 /** Native sliders for all that a pointer can drag, and a button for each place where the screen may stand. */
-export function controls(scene: Scene, { turn, tilt }: Settings, language: Language, move: Mover, onFocus: (event: FocusEvent) => void): TemplateResult {
+export function controls(scene: Scene, { turn, tilt }: Settings, language: Language, move: Mover, onFocus: () => void): TemplateResult {
   const say = language.say(pencilWords);
   const reach = reachOf(scene.astigmatism.magnitude, scene.circle.behind);
   const angle = (degrees: number): string => withUnit(decimal(degrees, 0, language.numbers), '°', language.numbers);
@@ -40,7 +40,7 @@ interface Range {
   step: number;
 }
 
-function slide(name: Movable, label: string, value: number, { min, max, step }: Range, text: string, move: Mover, onFocus: (event: FocusEvent) => void): TemplateResult {
+function slide(name: Movable, label: string, value: number, { min, max, step }: Range, text: string, move: Mover, onFocus: () => void): TemplateResult {
   const onMoved = (settled: boolean) => (event: Event): void => {
     // The native event would leak out of the shadow root.
     event.stopPropagation();

@@ -1,8 +1,8 @@
 import { EDGE, figureSize } from '../internal/layout.js';
 import { textSize } from '../internal/measure.js';
 
-/** Shares of the width of the drawing. */
-const SHARE = { depth: 0.44, across: 0.25, height: 0.37, dial: 0.15 } as const;
+/** Shares of the width of the drawing. Its height is one too: what a server has drawn for another width must not grow or shrink in the page. */
+const SHARE = { depth: 0.44, across: 0.25, height: 1.2, dial: 0.15 } as const;
 
 /** What stays the same while plan and view change, CSS px. */
 export interface PencilLayout {
@@ -24,14 +24,13 @@ export interface PencilLayout {
 export function layoutPencil({ width, font, family }: { width: number; font: number; family: string }): PencilLayout {
   const small = figureSize(font, width);
   const { width: figure, height } = textSize('180°', small, family);
-  const halfHeight = Math.round(SHARE.height * width);
   const radius = Math.max(SHARE.dial * width, 3 * small);
   const x = EDGE + figure + radius + small - width / 2;
   const beside = 2 * (radius + height + EDGE);
+  const halfHeight = Math.round((SHARE.height * width - height - beside) / 2);
   return {
     width,
-    // Whole, so that one unit stays one px.
-    height: Math.ceil(2 * halfHeight + height + beside),
+    height: SHARE.height * width,
     depth: SHARE.depth * width,
     across: SHARE.across * width,
     half: width / 2 - EDGE,

@@ -200,7 +200,8 @@ export const pencilStyles = css`
   }
   @media print {
     .controls,
-    .hint {
+    .hint,
+    details:not([open]) {
       display: none;
     }
   }

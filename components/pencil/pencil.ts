@@ -112,8 +112,6 @@ export class AstigPencil extends AstigDrawing implements GivenSettings {
     });
   });
   readonly #notes = new Later(this, () => import('./pencil.notes.js'));
-  /** Whether the keyboard is on the slider of the screen. */
-  #focused = false;
   #settings: Settings = USUAL;
   #refusals: readonly Refusal[] = [];
   #frame: Frame | null = null;
@@ -164,7 +162,7 @@ export class AstigPencil extends AstigDrawing implements GivenSettings {
       ${drawPatch(scene, layout, layout.dial.radius / window.side, (value) => micrometres(value / 1000, this.language))}
       ${drawRuler(scene, layout, depth, (place) => distances(place, this.language))}
       ${names.map(drawName)}
-      ${hands?.handle(this.#focused)}
+      ${hands?.handle(this.shadowRoot!.activeElement?.matches('.screen:focus-visible') ?? false)}
     </svg>`;
   }
 
@@ -211,10 +209,8 @@ export class AstigPencil extends AstigDrawing implements GivenSettings {
     return this.#frame && screenCorners(this.#frame.scene, this.#frame.camera, this.#frame.window.side)[0]!;
   }
 
-  readonly #onFocus = ({ type, target }: FocusEvent): void => {
-    this.#focused = type === 'focus' && (target as Element).matches('.screen:focus-visible');
-    this.requestUpdate();
-  };
+  /** The knob shows whether the keyboard is on the slider of the screen. */
+  readonly #onFocus = (): void => this.requestUpdate();
 
   readonly #move: Mover = (name, value, settled) => {
     const moved = { ...this.#settings, [name]: value };
