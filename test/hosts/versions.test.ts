@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { bundleOneFile } from '../one-file.mjs';
 import { root } from '../package/built.js';
 import { dragIncision, drawn, example, expectNear, hosts, open, plan } from './support.js';
@@ -10,20 +10,21 @@ hosts();
 const EARLIER = 'The right eye as it was called before';
 
 const SOURCE = "import './components/case/define.ts'; import './components/cornea/define.ts';";
-const earlier = bundleOneFile(root, { name: 'earlier', source: SOURCE }).then((files) =>
-  files.map(({ path, contents }) => ({ path, text: Buffer.from(contents).toString().replaceAll('Right eye', EARLIER) })),
-);
+let earlier: { path: string; text: string }[];
+beforeAll(async () => {
+  const files = await bundleOneFile(root, { name: 'earlier', source: SOURCE });
+  earlier = files.map(({ path, contents }) => ({ path, text: Buffer.from(contents).toString().replaceAll('Right eye', EARLIER) }));
+});
 
 const CONTEXT = 'astigmatism-elements/case';
 
 /** The plain page with two versions: of the elements that both know it gets the earlier ones. */
-async function withTwo(change = (text: string): string => text): Promise<Opened> {
-  const files = await earlier;
+function withTwo(change = (text: string): string => text): Promise<Opened> {
   const script = (url: string): string | undefined => {
     const { pathname, search } = new URL(url);
     if (search !== '') return undefined;
     if (pathname === '/dist/astigmatism-elements.js') return "import '../first/earlier.js'; await import('./astigmatism-elements.js?later');";
-    const file = files.find(({ path }) => pathname === `/first/${path}`);
+    const file = earlier.find(({ path }) => pathname === `/first/${path}`);
     return file && change(file.text);
   };
   return open(example('plain'), { script });
@@ -31,8 +32,8 @@ async function withTwo(change = (text: string): string => text): Promise<Opened>
 
 describe('two versions on one page', () => {
   it('are two: an element of the earlier is not that of the later', async () => {
-    expect((await earlier)[0]!.text).toContain(EARLIER);
-    expect((await earlier)[0]!.text).toContain(CONTEXT);
+    expect(earlier[0]!.text).toContain(EARLIER);
+    expect(earlier[0]!.text).toContain(CONTEXT);
     const { page, said } = await withTwo();
     await drawn(page, 'astig-vectors');
     expect(await page.$eval('astig-cornea', ({ shadowRoot }) => shadowRoot!.querySelector('.title')!.textContent)).toBe(EARLIER);
