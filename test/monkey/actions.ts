@@ -62,6 +62,7 @@ const drag: Action = async (ground, luck) => {
   if (!grip) return null;
   const { svg, at } = grip;
   svg.dispatchEvent(pointer('pointerdown', at));
+  ground.gesture();
   let place = at;
   for (let move = luck.whole(6); move >= 0; move -= 1) {
     place = [place[0] + luck.between(-60, 60), place[1] + luck.between(-60, 60)];

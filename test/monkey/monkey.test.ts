@@ -36,8 +36,12 @@ describe(`a monkey with the seed ${seed}`, () => {
     const counts: Record<string, number> = {};
     for (let index = 0; index < actions; index += 1) {
       const before = { plan: JSON.stringify(ground.eye.plan), focus: focused(), size: ground.away.length };
-      log.inputs = 0;
-      log.changes = 0;
+      ground.gesture = () => {
+        log.inputs = 0;
+        log.changes = 0;
+        before.plan = JSON.stringify(ground.eye.plan);
+      };
+      ground.gesture();
       const deed = await act(ground, luck);
       const [kind] = deed.what.split('=');
       counts[kind!] = (counts[kind!] ?? 0) + 1;

@@ -11,6 +11,8 @@ export interface Playground {
   inside: HTMLElement;
   /** Elements that have been taken out of the page. */
   away: HTMLElement[];
+  /** A gesture begins: what went before it, such as the end of typing in a field that is left, is not its doing. */
+  gesture: () => void;
 }
 
 /** Everything in a case, and one more drawing that finds the case by its id. */
@@ -26,7 +28,7 @@ export function playground(): Playground {
   outside.setAttribute('for', 'eye');
   root.append(eye, outside);
   document.body.append(root);
-  return { root, eye, inside, away: [] };
+  return { root, eye, inside, away: [], gesture: () => {} };
 }
 
 /** The views that are in the page now. */
