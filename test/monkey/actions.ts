@@ -1,7 +1,6 @@
 /** What the monkey can do. Each says what the page may expect of it, for the checks that follow. */
 import { sendKeys, sendMouse } from '@web/test-runner-commands';
 import { middleOf } from '../components/place.js';
-import { engine } from '../engine.js';
 import { TAGS, deepAll, focused, views } from './page.js';
 import type { Playground } from './page.js';
 import type { Chance } from './random.js';
@@ -41,12 +40,21 @@ const SETTINGS: Record<string, readonly string[]> = {
 const user = (what: string, changes = 1): Deed => ({ what, by: 'user', changes });
 const page = (what: string): Deed => ({ what, by: 'page', changes: 0 });
 
-/** The mouse's number, which a page may capture at any time. */
-const MOUSE = engine === 'firefox' ? 0 : 1;
+/** The mouse's number, which a page may capture once the browser has seen the mouse: asked of the mouse itself. */
+let mouseId = NaN;
+
+export async function meetMouse(): Promise<void> {
+  window.addEventListener('pointermove', ({ pointerId }) => (mouseId = pointerId), { once: true, capture: true });
+  for (let step = 1; Number.isNaN(mouseId) && step < 20; step += 1) {
+    await sendMouse({ type: 'move', position: [5 * step, 5 * step] });
+    await new Promise(requestAnimationFrame);
+  }
+  if (Number.isNaN(mouseId)) throw new Error('The page does not hear of the mouse.');
+}
 
 function pointer(type: string, [clientX, clientY]: readonly [number, number]): PointerEvent {
   const down = type === 'pointerdown' || type === 'pointermove';
-  return new PointerEvent(type, { pointerId: MOUSE, pointerType: 'mouse', isPrimary: true, button: type === 'pointermove' ? -1 : 0, buttons: down ? 1 : 0, clientX, clientY, bubbles: true, composed: true, cancelable: true });
+  return new PointerEvent(type, { pointerId: mouseId, pointerType: 'mouse', isPrimary: true, button: type === 'pointermove' ? -1 : 0, buttons: down ? 1 : 0, clientX, clientY, bubbles: true, composed: true, cancelable: true });
 }
 
 function aHandle(ground: Playground, luck: Chance): { svg: SVGSVGElement; at: [number, number] } | null {
@@ -93,7 +101,7 @@ const mouse: Action = async (ground, luck) => {
 
 const keys: Action = async (_ground, luck) => {
   const key = luck.one(['Tab', 'ArrowLeft', 'ArrowRight', 'ArrowUp', 'ArrowDown', 'Home', 'End', 'PageUp', 'PageDown', 'Enter', ' ', 'Escape', '4', '.', 'Backspace']);
-  await sendKeys({ press: key === ' ' ? 'Space' : key });
+  await sendKeys({ press: key });
   return user(`key ${key}`, 2);
 };
 

@@ -2,7 +2,7 @@
 import { executeServerCommand } from '@web/test-runner-commands';
 import { evaluatePlan } from '../../core/index.js';
 import type { AstigChangeEvent, AstigInputEvent } from '../../components/internal/events.js';
-import { act } from './actions.js';
+import { act, meetMouse } from './actions.js';
 import type { Deed } from './actions.js';
 import { deepAll, focused, playground, views } from './page.js';
 import type { Playground } from './page.js';
@@ -28,6 +28,7 @@ describe(`a monkey with the seed ${seed}`, () => {
 
   it(`does ${actions} things, and nothing breaks`, async function run() {
     this.timeout(0);
+    await meetMouse();
     const luck = chance(seed);
     const ground = playground();
     const log = listen(ground);
