@@ -37,7 +37,7 @@ const browser = await puppeteer.launch({
 });
 
 try {
-  const results = { load: loadavg()[0], cycles: await measured('cycles', cycles, 200, connect), drags: await measured('moves', moves, 2000, drag) };
+  const results = { load: loadavg()[0], cycles: await measured('cycles', cycles, 1000, connect), drags: await measured('moves', moves, 2000, drag) };
   mkdirSync(join(root, 'test/out'), { recursive: true });
   writeFileSync(join(root, 'test/out/endurance.json'), `${JSON.stringify(results, null, 2)}\n`);
   const grown = [...results.cycles.grown, ...results.drags.grown];
