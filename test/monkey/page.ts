@@ -3,7 +3,7 @@ import '../../components/define.js';
 import type { AstigCase } from '../../components/case/case.js';
 
 /** The elements that are there; a new one is added here. Some of them twice, one of them outside of the case. */
-export const TAGS = ['astig-cornea', 'astig-vectors', 'astig-summary', 'astig-entry', 'astig-sweep', 'astig-options', 'astig-sight', 'astig-explain'] as const;
+export const TAGS = ['astig-cornea', 'astig-vectors', 'astig-summary', 'astig-entry', 'astig-sweep', 'astig-options', 'astig-sight', 'astig-explain', 'astig-pencil', 'astig-sheet'] as const;
 
 export interface Playground {
   root: HTMLElement;
