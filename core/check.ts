@@ -52,12 +52,14 @@ export function within(field: string, value: unknown, min: number, max: number, 
 /** The value of a field of a plan when it lies within that field's limits; else it is refused. */
 export function allowed(field: keyof typeof LIMITS, value: unknown): number {
   const { min, max, unit }: Limits = LIMITS[field];
-  return within(field, value, min, max, unit);
+  // A zero without a sign, which no text would keep.
+  return within(field, value, min, max, unit) + 0;
 }
 
-/** The value itself when it is one of the words or numbers; else it is refused. */
+/** The choice that a value is, as it stands in the list (a zero without a sign); else the value is refused. */
 export function oneOf<Choice extends string | number>(field: string, value: unknown, choices: readonly Choice[]): Choice {
-  if ((choices as readonly unknown[]).includes(value)) return value as Choice;
+  const known = choices.find((choice) => choice === value);
+  if (known !== undefined) return known;
   throw refused(field, value, 'choice', { choices: choices.join(', ') });
 }
 

@@ -43,5 +43,8 @@ function figure(name: string, value: unknown, limits: keyof typeof OWN_LIMITS): 
 }
 
 function counted(name: string, value: number | null | undefined): number | null {
-  return value === null || value === undefined ? null : figure(name, value, 'eyes');
+  if (value === null || value === undefined) return null;
+  const { min, max, unit } = OWN_LIMITS.eyes;
+  if (!Number.isInteger(figure(name, value, 'eyes'))) throw refused(`ownFigures.${name}`, value, 'whole', { min, max, unit });
+  return value;
 }

@@ -1,6 +1,7 @@
 /** What is said of the values that would be accepted, in English. Catalogues of other languages have the same names. */
 export const REFUSAL_TEXT = {
   range: '{$min} to {$max} {$unit}',
+  whole: '{$min} to {$max} {$unit}, a whole number',
   choice: '{$choices}',
   risks: '{$choices}, separated by spaces',
   backSurface: 'omitted, typical, or D@steep meridian such as 0.30@180 ({$min} to {$max} D, 0 to 180°)',

@@ -8,6 +8,7 @@ export const refusalWords = {
     refused: '{$field}: {$value} is refused; allowed is {$limits}.',
     none: 'none',
     range: '{$min} to {$max}',
+    whole: '{$min} to {$max}, a whole number',
     choice: '{$choices}',
     risks: '{$choices}, separated by spaces',
     backSurface: 'omitted, typical, or D@steep meridian such as 0.30@180 ({$min} to {$max}, 0 to 180°)',

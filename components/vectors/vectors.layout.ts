@@ -2,7 +2,7 @@ import { outside, polar } from '../internal/geometry.js';
 import type { Box, Point } from '../internal/geometry.js';
 import { boxAround, placeLabels } from '../internal/labels.js';
 import type { LabelRequest, Segment } from '../internal/labels.js';
-import { EDGE, GAP, figureSize, heightBeside } from '../internal/layout.js';
+import { EDGE, GAP, TITLE, figureSize, heightBeside } from '../internal/layout.js';
 import type { Label } from '../internal/layout.js';
 import { textSize } from '../internal/measure.js';
 import type { TextSize } from '../internal/measure.js';
@@ -17,6 +17,8 @@ export interface VectorsLayout {
   radius: number;
   rim: readonly Label[];
   words: readonly Label[];
+  /** Which eye it is. */
+  title: Label;
   /** Boxes that no other label may touch. */
   taken: readonly Box[];
   font: { small: number; family: string };
@@ -35,24 +37,27 @@ export interface LayoutInput {
   width: number;
   font: number;
   family: string;
+  title: string;
   /** What stands in the corners: the rule on the left, what goes against it on the right. */
   corners: readonly [string, string];
 }
 
-export function layoutVectors({ width, font, family, corners }: LayoutInput): VectorsLayout {
+export function layoutVectors({ width, font, family, title, corners }: LayoutInput): VectorsLayout {
   const half = width / 2;
   const small = figureSize(font, width);
   const widest = textSize('165°', small, family);
   const radius = Math.max(20, half - GAP - widest.width - EDGE);
   const outer = radius + GAP + widest.width;
   const wordSizes = corners.map((word) => textSize(word, small, family));
-  const beside = Math.max(...wordSizes.map((word) => heightBeside(outer, half, word.width, word.height)));
-  const halfHeight = Math.max(half, beside);
-  const baseline = halfHeight - small * 0.35;
-  // Where both do not fit into one line, the first goes up into the other corner.
+  const titleSize = textSize(title, TITLE * small, family, LABEL_WEIGHT);
+  const beside = Math.max(...[...wordSizes, titleSize].map((word) => heightBeside(outer, half, word.width, word.height)));
+  // Where both do not fit into one line, the first goes up into the other corner, and below the name of the eye if need be.
   const apart = wordSizes.reduce((sum, word) => sum + word.width, font) > width;
+  const below = apart && wordSizes[0]!.width + titleSize.width + font > width ? titleSize.height : 0;
+  const halfHeight = Math.max(half, beside + below);
+  const baseline = halfHeight - small * 0.35;
   const words: Label[] = [
-    { text: corners[0], x: EDGE - half, y: apart ? small - halfHeight : baseline, anchor: 'start' },
+    apart ? { text: corners[0], x: half - EDGE, y: below + small - halfHeight, anchor: 'end' } : { text: corners[0], x: EDGE - half, y: baseline, anchor: 'start' },
     { text: corners[1], x: half - EDGE, y: baseline, anchor: 'end' },
   ];
   const rim: Label[] = RIM.map((meridian) => {
@@ -61,7 +66,7 @@ export function layoutVectors({ width, font, family, corners }: LayoutInput): Ve
     return { ...outside((2 * meridian) % 360, radius + GAP, wide, height * 0.8), text, anchor: 'middle' };
   });
   const taken = rim.map((label) => boxAround(label, textSize(label.text, small, family)));
-  return { half, halfHeight, radius, rim, words, taken, font: { small, family } };
+  return { half, halfHeight, radius, rim, words, title: { text: title, x: EDGE - half, y: TITLE * small - halfHeight, anchor: 'start' }, taken, font: { small, family } };
 }
 
 /** Places for the names of the arrows and of the rings at the present scale. Some may have none. */

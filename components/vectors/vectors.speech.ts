@@ -41,8 +41,9 @@ export function told(arrow: Arrow, arcCount: number, language: Language): ToldAr
   return { ...arrow, name, figures: say(`key${TEXT[id]}`, values), sentence: say(`said${TEXT[id]}`, values) };
 }
 
-/** The diagram in words. */
-export function describeVectors(arrows: readonly ToldArrow[], language: Language): string {
+/** The diagram in words, with the name of its eye. */
+export function describeVectors(eye: string, arrows: readonly ToldArrow[], language: Language): string {
   const say = language.say(vectorsWords);
-  return arrows.length === 0 ? say('nothing') : [say('diagram'), ...arrows.map(({ sentence }) => sentence)].join(' ');
+  const rest = arrows.length === 0 ? [say('nothing')] : [say('diagram'), ...arrows.map(({ sentence }) => sentence)];
+  return [`${eye}.`, ...rest].join(' ');
 }

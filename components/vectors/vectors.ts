@@ -11,6 +11,7 @@ import { Glide } from '../internal/glide.js';
 import { labelText } from '../internal/label-text.js';
 import { nearestOn } from '../internal/labels.js';
 import { lastOf } from '../internal/last.js';
+import { TITLE } from '../internal/layout.js';
 import { line } from '../internal/line.js';
 import { property, state } from '../internal/property.js';
 import type { Question } from '../internal/source-controller.js';
@@ -62,11 +63,12 @@ export class AstigVectors extends AstigDrawing {
     const { plan, outcome } = model;
     const arrows = arrowsOf(outcome).map((arrow) => told(arrow, plan.arcCount, language));
     const ellipses = this.hideSpread ? [] : SHARES.map((share) => ellipse(outcome.spread, share));
-    const layout = this.#layout();
+    const eye = shared(plan.eye);
+    const layout = this.#layout(eye);
     const { half, halfHeight } = layout;
     return html`<figure class="plate" aria-label=${language.say(vectorsWords)('name')}>
       <span class="probe"></span>
-      <svg role="group" font-size=${layout.font.small} aria-label=${describeVectors(arrows, language)} viewBox="${-half} ${-halfHeight} ${2 * half} ${2 * halfHeight}">
+      <svg role="group" font-size=${layout.font.small} aria-label=${describeVectors(eye, arrows, language)} viewBox="${-half} ${-halfHeight} ${2 * half} ${2 * halfHeight}">
         ${this.#diagram(arrows, ellipses, layout)}
       </svg>
       ${this.#key(arrows)}
@@ -149,20 +151,20 @@ export class AstigVectors extends AstigDrawing {
     return withUnit(decimal(value, digits, this.language.numbers), 'D', this.language.numbers);
   }
 
-  #layout(): VectorsLayout {
+  #layout(title: string): VectorsLayout {
     const { width, font, family } = this.size;
     const shared = this.language.say(sharedWords);
-    return this.#layoutOf({ width, font, family, corners: [shared('with'), shared('against')] });
+    return this.#layoutOf({ width, font, family, title, corners: [shared('with'), shared('against')] });
   }
 }
 
-function grid({ radius, rim, words }: VectorsLayout, steps: readonly number[], scale: number): SVGTemplateResult {
+function grid({ radius, rim, words, title, font }: VectorsLayout, steps: readonly number[], scale: number): SVGTemplateResult {
   return svg`<line class="axis" x1=${-radius} x2=${radius}></line>
     <line class="axis" y1=${-radius} y2=${radius}></line>
     ${steps.map((value) => svg`<circle part="ring" r=${px(value * scale)}></circle>`)}
     <circle part="ring" r=${px(radius)}></circle>
     <g class="rim" aria-hidden="true">${rim.map((label) => labelText(label))}</g>
-    <g aria-hidden="true">${words.map((label) => labelText(label, 'side'))}</g>`;
+    <g aria-hidden="true">${words.map((label) => labelText(label, 'side'))} <g font-size=${TITLE * font.small}>${labelText(title, 'title')}</g></g>`;
 }
 
 /** Around what remains: half of all eyes like this, and 95 of 100; around the origin: what counts as good. */

@@ -58,7 +58,7 @@ export async function run() {
   return table(bench, names);
 }
 
-async function loadCore() {
+export async function loadCore() {
   const folder = join(root, 'test/out');
   mkdirSync(folder, { recursive: true });
   const file = join(folder, 'bench-core.mjs');

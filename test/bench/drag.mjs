@@ -3,6 +3,7 @@
  * reached the page cost the main thread by the browser's own metrics. The browser joins most of the events that fall
  * between two frames, but not all: on a slow machine several reach the page before it is drawn once.
  */
+import { chartPages } from './charts.mjs';
 import { assertSame, floorPage, libraryPage, recordFloor } from './floor.mjs';
 import { bundle, medians, openBrowser, openPage, pause, serve } from './page.mjs';
 import { traceSummary } from './trace.mjs';
@@ -24,8 +25,7 @@ const METRICS = { task: 'TaskDuration', style: 'RecalcStyleDuration', layout: 'L
 const TRACED = ['script', 'collection', 'paint', 'raster', 'layouts'];
 
 /**
- * Who takes part. General-purpose chart libraries belong here too: each needs a page that sets `bench` to its drawing,
- * its handle and a count of the moves it has handled, drawing at least the cornea and the vectors.
+ * Who takes part: the library, its floor, and general-purpose chart libraries that draw the cornea and the vectors alone.
  */
 async function contenders(browser) {
   const library = libraryPage();
@@ -35,7 +35,9 @@ async function contenders(browser) {
   const recording = await recordFloor(page);
   await page.close();
   server.close();
-  return { recording, pages: { ...source, '/floor.html': await floorPage(recording) }, names: ['library', 'floor'] };
+  const charts = await chartPages();
+  for (const name of charts.missing) console.error(`${name} is not installed and takes no part.`);
+  return { recording, pages: { ...source, ...charts.pages, '/floor.html': await floorPage(recording) }, names: ['library', 'floor', ...charts.names] };
 }
 
 export async function run() {
@@ -134,10 +136,17 @@ function grip() {
 
 function table({ floor, ...others }, slowdown) {
   const where = slowdown === 1 ? 'this machine' : `slowed down ${slowdown}×`;
+  const { library, ...charts } = others;
+  const against = Object.entries(charts).map(([name, result]) => ({ what: `library, ${where}: all tasks; beside: ${name}, cornea and vectors alone`, value: library.task, beside: result.task, ratio: library.task / result.task, goal: 1 }));
+  const floorRow = { what: `library, ${where}: all tasks; goal of the ratio to the floor`, value: library.task, beside: floor.task, ratio: library.task / floor.task, goal: 1.5 };
+  return [floorRow, ...against, ...detailed({ library, ...charts }, floor, where, slowdown)];
+}
+
+function detailed(others, floor, where, slowdown) {
   return Object.entries(others).flatMap(([name, result]) => {
     const row = (figure, key, goal) => ({ what: `${name}, ${where}: ${figure}`, value: result[key], beside: floor[key], ratio: result[key] / floor[key], goal });
     return [
-      row('all tasks', 'task', slowdown === 1 ? GOAL.event : null),
+      row('all tasks', 'task', name === 'library' && slowdown === 1 ? GOAL.event : null),
       row('script in listeners', 'listeners'),
       row('script with microtasks (trace)', 'script'),
       row('garbage collection (trace)', 'collection'),

@@ -1,8 +1,9 @@
-/** How fast pictures are blurred: whole new pictures, and the transform alone beside fft.js. */
+/** How fast pictures are blurred: whole new pictures, and the transform alone beside fft.js, ndarray-fft, mathjs and scipy. */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import FFT from 'fft.js';
+import { others } from './transforms.mjs';
 import { bundle, root } from './page.mjs';
 
 export const title = 'Sight, milliseconds';
@@ -15,7 +16,7 @@ const RUNS = 15;
 export async function run() {
   const sight = await load('core/sight.ts');
   const planes = await load('core/sight-planes.ts');
-  return [...pictures(sight), transforms(planes)];
+  return [...pictures(sight), ...(await transforms(planes))];
 }
 
 async function load(entry) {
@@ -47,7 +48,7 @@ function* pictures({ Blurrer }) {
 const look = (pupilMm, dioptres, i) => ({ refraction: { sphere: dioptres / 2, cylinder: -dioptres, axis: 20 + i }, pupilMm, degreesPerPixel: 1 / 60 });
 
 /** A plane of real numbers to its half spectrum: ours, and rows and gathered columns by fft.js. */
-function transforms({ ROWS_AT_ONCE, columnsForward, makeGrid, makeSpectrum, rowsForward }) {
+async function transforms({ ROWS_AT_ONCE, columnsForward, makeGrid, makeSpectrum, rowsForward }) {
   const plane = Float64Array.from({ length: SIDE * SIDE }, (_, i) => Math.sin(i * i));
   const grid = makeGrid(SIDE, SIDE);
   const spectrum = makeSpectrum(grid);
@@ -59,7 +60,18 @@ function transforms({ ROWS_AT_ONCE, columnsForward, makeGrid, makeSpectrum, rows
   const beside = median(RUNS, theirs.transform);
   const ours = (x, y) => spectrum.re[(Math.floor(x / grid.lanes) * SIDE + y) * grid.lanes + (x % grid.lanes)];
   if (!(Math.abs(ours(37, 411) - theirs.re(37, 411)) < 1e-8)) throw new Error('The two transforms disagree.');
-  return { what: `a plane of ${SIDE} × ${SIDE} into frequencies; beside: fft.js by rows and columns`, value, beside, ratio: value / beside };
+  const what = (name) => `a plane of ${SIDE} × ${SIDE} into frequencies; beside: ${name}`;
+  const rows = [{ what: what('fft.js by rows and columns'), value, beside, ratio: value / beside, goal: 1 }];
+  for (const { name, missing, time, check } of await others(plane, SIDE)) {
+    if (missing) {
+      rows.push({ what: what(`${name}, ${missing}`), value });
+      continue;
+    }
+    const other = time();
+    if (!(Math.abs(check(37, 411) - ours(37, 411)) < 1e-6)) throw new Error(`${name} disagrees.`);
+    rows.push({ what: what(name), value, beside: other, ratio: value / other, ...(name.startsWith('scipy') ? {} : { goal: 1 }) });
+  }
+  return rows;
 }
 
 function halfSpectrum(plane) {

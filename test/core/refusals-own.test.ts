@@ -42,6 +42,12 @@ function refusal(call: () => unknown): RefusedValue {
 
 const BEYOND = 1e-6;
 
+test.each(['incision', 'arcs'] as const)('%s: 2.5 eyes are refused, with the limits and the need of a whole number', (part) => {
+  const { message, field } = refusal(() => evaluatePlan(having(part, 'eyes', 2.5)));
+  expect(field).toBe(`ownFigures.${part}.eyes`);
+  expect(message).toContain('2.5 is refused; allowed is 1 to 1000000 eyes, a whole number');
+});
+
 describe.each(FIGURES)('ownFigures.%s.%s', (part, name, { min, max, unit }) => {
   test.each([min, max])('of %d is accepted and kept', (value) => {
     expect((completePlan(having(part, name, value)).ownFigures![part] as unknown as Record<string, unknown>)[name]).toBe(value);

@@ -2,6 +2,7 @@ export const refusals: Record<string, string> = {
   refused: '{$field}: القيمة {$value} مرفوضة؛ المسموح به: {$limits}.',
   none: 'لا شيء',
   range: '{$min} إلى {$max}',
+  whole: '{$min} إلى {$max}، عدد صحيح',
   choice: '{$choices}',
   risks: '{$choices}، تفصل بينها مسافات',
   backSurface: '\u2066omitted\u2069 أو \u2066typical\u2069 أو \u2066D@meridian\u2069 بخط الزوال الأكثر تحدّبًا، مثل \u20660.30@180\u2069 ({$min} إلى {$max}، و\u20660\u2069 إلى \u2066180°\u2069)',

@@ -2,6 +2,7 @@ export const refusals: Record<string, string> = {
   refused: '{$field}: {$value} wird nicht angenommen; erlaubt ist: {$limits}.',
   none: 'keine Angabe',
   range: '{$min} bis {$max}',
+  whole: '{$min} bis {$max}, eine ganze Zahl',
   choice: '{$choices}',
   risks: '{$choices}, durch Leerzeichen getrennt',
   backSurface: 'omitted, typical oder D@steiler Meridian wie 0.30@180 ({$min} bis {$max}, 0 bis 180°)',

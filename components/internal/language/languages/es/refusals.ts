@@ -2,6 +2,7 @@ export const refusals: Record<string, string> = {
   refused: '{$field}: no se admite {$value}; se admite: {$limits}.',
   none: 'ningún valor',
   range: '{$min} a {$max}',
+  whole: '{$min} a {$max}, un número entero',
   choice: '{$choices}',
   risks: '{$choices}, separados por espacios',
   backSurface: 'omitted, typical o D@meridiano más curvo, como 0.30@180 ({$min} a {$max}, 0 a 180°)',

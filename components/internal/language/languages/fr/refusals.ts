@@ -2,6 +2,7 @@ export const refusals: Record<string, string> = {
   refused: '{$field}\u00a0: {$value} est refusé\u00a0; valeurs admises\u00a0: {$limits}.',
   none: 'aucune valeur',
   range: '{$min} à {$max}',
+  whole: '{$min} à {$max}, un nombre entier',
   choice: '{$choices}',
   risks: '{$choices}, séparés par des espaces',
   backSurface: 'omitted, typical ou D@méridien cambré, par exemple 0.30@180 ({$min} à {$max}, 0 à 180°)',

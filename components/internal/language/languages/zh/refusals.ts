@@ -2,6 +2,7 @@ export const refusals: Record<string, string> = {
   refused: '{$field}：{$value}不被接受；允许的值：{$limits}。',
   none: '空值',
   range: '{$min}至{$max}',
+  whole: '{$min}至{$max}，整数',
   choice: '{$choices}',
   risks: '{$choices}，以空格分隔',
   backSurface: 'omitted、typical，或 D@陡峭子午线，例如 0.30@180（{$min}至{$max}，0至180°）',
