@@ -1,6 +1,6 @@
 /** Keys that write or move in a text field, besides all that are a character. */
-const EDITING = /^(Arrow\w+|Home|End|Page\w+|Backspace|Delete|Enter)$/;
-const MOVING = /^(Arrow\w+|Home|End|Page\w+| )$/;
+const EDITING = /^(Arrow|Home|End|Page|Backspace|Delete|Enter)/;
+const MOVING = /^(Arrow|Home|End|Page| )/;
 const PRESSING = /^(Enter| )$/;
 
 /**

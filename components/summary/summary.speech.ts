@@ -1,6 +1,5 @@
 import { fromVector, ruleOf } from '../../core/numbers.js';
 import type { Astigmatism, PlanOutcome, PlanStep } from '../../core/numbers.js';
-import { cautionText } from '../internal/caution.js';
 import { astigmatismText, capital, dioptres, meridianText, signedDioptres } from '../internal/format.js';
 import { ofHundred } from '../internal/icon-array.js';
 import type { Language } from '../internal/language/language.js';
@@ -44,15 +43,6 @@ export function widerChances({ chanceWithin }: PlanOutcome, language: Language):
     wide: dioptres(wide, language.numbers),
     wideEyes: ofHundred(chanceWithin(wide)),
   });
-}
-
-/** What a reader hears after a change: the result first, then what to mind. */
-export function announcement({ after, cautions }: PlanOutcome, language: Language): string {
-  const { numbers } = language;
-  const figures = { power: dioptres(after.magnitude, numbers), meridian: meridianText(Math.round(after.meridian), numbers) };
-  const result = language.say(summaryWords)(after.magnitude < 0.005 ? 'remains' : 'remainsAt', figures);
-  const minds = cautions.filter(({ level }) => level !== 'note').map((caution) => cautionText(caution, language));
-  return [result, ...minds].join(' ');
 }
 
 export function meanShiftText(shift: number, language: Language): string {

@@ -6,6 +6,7 @@ import { cautionText } from '../internal/caution.js';
 import { astigmatismText } from '../internal/format.js';
 import { iconArray, iconArrayStyles, ofHundred } from '../internal/icon-array.js';
 import type { Say } from '../internal/language/language.js';
+import { Later } from '../internal/later.js';
 import { noticeStyles, refusedBox } from '../internal/notices.js';
 import { isPlanned } from '../internal/planned.js';
 import { state } from '../internal/property.js';
@@ -16,7 +17,7 @@ import { tokens } from '../internal/tokens.js';
 import { AstigView } from '../internal/view.js';
 import { eyeId, sharedWords } from '../internal/words.js';
 import { summaryStyles } from './summary.styles.js';
-import { LIMITS_TOLD, announcement, chanceSentence, meanShiftText, ruleText, stepRow, widerChances } from './summary.speech.js';
+import { LIMITS_TOLD, chanceSentence, meanShiftText, ruleText, stepRow, widerChances } from './summary.speech.js';
 import { summaryWords } from './summary.words.js';
 
 /**
@@ -43,11 +44,7 @@ export class AstigSummary extends AstigView {
 
   readonly #source = new SourceController(this, this.language);
 
-  /** What was last announced, or was there at the start: that is read as part of the page. Null before. */
-  #heard: string | null = null;
-
-  /** The texts in which that was. */
-  #said: Say<keyof typeof summaryWords.en> | null = null;
+  readonly #announcer = new Later(this, async () => new (await import('./summary.announcer.js')).Announcer());
 
   get #say(): Say<keyof typeof summaryWords.en> {
     return this.language.say(summaryWords);
@@ -55,14 +52,7 @@ export class AstigSummary extends AstigView {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     super.willUpdate(changed);
-    if (!this.model || this.model.moving) return;
-    const say = this.#say;
-    const text = announcement(this.model.outcome, this.language);
-    // The same in another language is no news.
-    if (say !== this.#said) this.spoken = '';
-    else if (this.#heard !== null && text !== this.#heard) this.spoken = text;
-    this.#said = say;
-    this.#heard = text;
+    if (this.model && !this.model.moving) this.spoken = this.#announcer.need()?.hear(this.model.outcome, this.language) ?? '';
   }
 
   protected override render(): TemplateResult {

@@ -2,6 +2,7 @@ import type { MessageFormat } from 'messageformat';
 import { filled } from '../../../core/numbers.js';
 import { writeForeignBy } from '../format.js';
 import { refusalText } from '../refusal.js';
+import { directionOf } from './direction.js';
 import { FOREIGN_NUMBERS } from './foreign-numbers.js';
 import { serveBy, tell } from './language.js';
 import type { Language, Say, Values, Words } from './language.js';
@@ -50,6 +51,7 @@ function serve(tag: string): Language {
   return {
     lang,
     tag: spokenTag(lang, tag),
+    rightToLeft: directionOf(lang) === 'rtl',
     numbers: numbersTag(lang, tag),
     say: (words) => sayIn(lang, words),
     refusal(refused) {

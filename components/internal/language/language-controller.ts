@@ -2,7 +2,6 @@ import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { ENGLISH, languageOf, onMessages } from './language.js';
 import type { Language, Say, Words } from './language.js';
 import type { RefusedValue } from '../../../core/numbers.js';
-import { directionOf } from './direction.js';
 import { nearestLanguage, watchLanguage } from './nearest.js';
 
 /**
@@ -54,7 +53,7 @@ export class LanguageController implements ReactiveController, Language {
       if (part.lang === tag) continue;
       part.lang = tag;
       // A language that runs to the left does so on a page that has not said it too; others run as the page does.
-      if (directionOf(tag) === 'rtl') part.dir = 'rtl';
+      if (this.#current.rightToLeft) part.dir = 'rtl';
       else if (part.dir === 'rtl') part.removeAttribute('dir');
     }
   }

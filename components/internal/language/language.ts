@@ -24,6 +24,8 @@ export interface Language {
   readonly lang: string;
   /** What is said to be the language of a text, for pronunciation and typeface: with the reader's region where it is theirs. */
   readonly tag: string;
+  /** Whether the language runs from right to left, also on a page that has not said so. */
+  readonly rightToLeft?: boolean;
   /** Tag for number formats, with the reader's region. Digits stay Latin, so that degrees read alike everywhere. */
   readonly numbers: string;
   /** The texts of a part; the same function until the language or a text changes. */
