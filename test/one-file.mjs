@@ -31,6 +31,9 @@ export const settings = (root) => ({
  *
  * esbuild reads TypeScript and cuts at every `import()`, but it also puts whatever the pieces share into chunks of their
  * own, which every page would load. Rollup knows that the main file is there before any other, and joins them.
+ *
+ * A chunk imports from the main file by letters that change with it, so its name holds a hash of what it has become: else a
+ * browser could give a new main file the chunk of an old one.
  * @returns {Promise<{ path: string, contents: string | Uint8Array }[]>} the file called `name` first
  */
 export async function bundleOneFile(root, { name, source }) {
@@ -48,7 +51,7 @@ export async function bundleOneFile(root, { name, source }) {
   });
   const pieces = new Map(outputFiles.map((file) => [basename(file.path), file]));
   const bundle = await rollup({ input: 'main.js', plugins: [inMemory(pieces)] });
-  const { output } = await bundle.generate({ format: 'es', entryFileNames: `${name}.js`, chunkFileNames: `${CHUNKS}/[name].js` });
+  const { output } = await bundle.generate({ format: 'es', entryFileNames: `${name}.js`, chunkFileNames: ({ name }) => `${CHUNKS}/${name.replace(/-[A-Z0-9]{8}$/, '')}-[hash:6].js` });
   // What no chunk imports is the work of the blur, which the page loads by its address.
   const modules = new Set(output.flatMap(({ moduleIds }) => moduleIds));
   const assets = [...pieces.keys()].filter((file) => !modules.has(file));

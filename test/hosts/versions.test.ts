@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { bundleOneFile } from '../one-file.mjs';
 import { root } from '../package/built.js';
@@ -21,9 +23,10 @@ const CONTEXT = 'astigmatism-elements/case';
 /** The plain page with two versions: of the elements that both know it gets the earlier ones. */
 function withTwo(change = (text: string): string => text): Promise<Opened> {
   const script = (url: string): string | undefined => {
-    const { pathname, search } = new URL(url);
-    if (search !== '') return undefined;
-    if (pathname === '/dist/astigmatism-elements.js') return "import '../first/earlier.js'; await import('./astigmatism-elements.js?later');";
+    const { pathname } = new URL(url);
+    if (pathname === '/dist/astigmatism-elements.js') return "import '../first/earlier.js'; await import('../later/astigmatism-elements.js');";
+    // Each in a folder of its own, for the chunks of a version ask for its main file beside them.
+    if (pathname.startsWith('/later/')) return readFileSync(join(root, 'dist', pathname.slice('/later/'.length)), 'utf8');
     const file = earlier.find(({ path }) => pathname === `/first/${path}`);
     return file && change(file.text);
   };
