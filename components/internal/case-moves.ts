@@ -16,12 +16,14 @@ export class CaseMoves {
   #draft: { before: CompletePlan; touched: Set<keyof CompletePlan>; by: Element | null } | null = null;
   #past: CompletePlan[] = [];
   #future: CompletePlan[] = [];
+  /** Whether the page is on its way from one plan to another: what lies between is to be seen, not spoken. */
+  gliding = false;
 
   constructor(private readonly model: CaseModel) {}
 
   /** Whether something is being moved right now. */
   get moving(): boolean {
-    return this.#draft !== null;
+    return this.gliding || this.#draft !== null;
   }
 
   get canUndo(): boolean {
