@@ -66,8 +66,30 @@ export const stepsStyles = css`
   .verdict {
     font-weight: 600;
   }
+  [aria-disabled='true'] {
+    color: var(--_quiet);
+    border-style: dashed;
+    cursor: default;
+  }
+  @media not print {
+    .sequence {
+      position: absolute;
+      visibility: hidden;
+    }
+  }
+  section {
+    break-inside: avoid;
+    margin-block-end: 1.5em;
+  }
+  .pictures {
+    display: grid;
+    grid-template-columns: repeat(2, minmax(0, 1fr));
+    gap: 1em;
+  }
   @media print {
     nav,
+    .live,
+    .verdict,
     .predict {
       display: none;
     }

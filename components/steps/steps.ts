@@ -1,6 +1,6 @@
 import { LitElement, html, isServer, nothing } from 'lit';
 import type { PropertyValues, TemplateResult } from 'lit';
-import type { RefusedValue } from '../../core/numbers.js';
+import type { Astigmatism, RefusedValue } from '../../core/numbers.js';
 import { controlStyles } from '../internal/control-styles.js';
 import { LanguageController } from '../internal/language/language-controller.js';
 import { Later } from '../internal/later.js';
@@ -34,6 +34,7 @@ export type { AstigStepEvent } from './steps.event.js';
  * @csspart button - a button
  * @csspart predict - where the reader says what to expect
  * @csspart guess - the marker of it
+ * @csspart sequence - every step below the other, on paper
  * @csspart refused - what a step asks for and could not be taken
  * @fires {AstigStepEvent} astig-step - when the user has gone to another step
  */
@@ -47,20 +48,22 @@ export class AstigSteps extends LitElement {
   /** Writes the step into the address of the page, in place of the entry that is there. Reading it needs no permission. */
   @property({ type: Boolean, attribute: 'write-address' }) writeAddress = false;
 
-  /** What the live region says. */
-  @state() private spoken = '';
   @state() private refusals: readonly RefusedValue[] = [];
   /** The step that is shown in the case: behind `step` while the reader predicts. */
   @state() private reached = 0;
   @state() private steps: readonly AstigStep[] = [];
 
+  /** Every step for paper, while the page is printed. */
+  @state() private sequence: readonly Element[] = [];
+
   readonly #language = new LanguageController(this);
   readonly #predict = new Later(this, () => import('./steps.predict.js'));
+  readonly #print = new Later(this, () => import('./steps.print.js'));
   readonly #glide = new Glide();
   #case: CaseElement | null = null;
   #base: Base | null = null;
   #prediction: { step: number; made: Prediction } | null = null;
-  #verdict: { step: number; made: Prediction } | null = null;
+  #verdict: { made: Prediction; result: Astigmatism } | null = null;
   #watcher: MutationObserver | null = null;
   #coming: Promise<unknown> | null = null;
 
@@ -86,6 +89,8 @@ export class AstigSteps extends LitElement {
     this.#watcher = new MutationObserver(() => this.#look());
     this.#watcher.observe(this, { subtree: true, childList: true, attributes: true, attributeFilter: ['class', 'id', 'predict'] });
     addEventListener('hashchange', this.#onAddress);
+    addEventListener('beforeprint', this.#onPrint);
+    addEventListener('afterprint', this.#onPrinted);
     void Promise.all(['astig-case', 'astig-step'].map((tag) => customElements.whenDefined(tag))).then(() => {
       this.#look();
       this.#onAddress();
@@ -97,6 +102,8 @@ export class AstigSteps extends LitElement {
     this.#glide.finish();
     this.#watcher?.disconnect();
     removeEventListener('hashchange', this.#onAddress);
+    removeEventListener('beforeprint', this.#onPrint);
+    removeEventListener('afterprint', this.#onPrinted);
   }
 
   adoptedCallback(): void {
@@ -128,6 +135,18 @@ export class AstigSteps extends LitElement {
   readonly #onAddress = (): void => {
     const step = stepAt(location.hash, this.id, this.steps);
     if (step) this.step = step;
+  };
+
+  /** The browser waits for nothing here, so what makes the sequence must be there already. */
+  readonly #onPrint = (): void => {
+    if (!this.#print.part || !this.#base) return;
+    this.#glide.finish();
+    this.sequence = this.#print.part.sequenceOf(this, this.steps, this.#base);
+    this.performUpdate();
+  };
+
+  readonly #onPrinted = (): void => {
+    this.sequence = [];
   };
 
   protected override willUpdate(changed: PropertyValues<this>): void {
@@ -165,8 +184,8 @@ export class AstigSteps extends LitElement {
   #reveal(at: number): void {
     const { made } = this.#prediction!;
     this.#dropPrediction();
-    this.#arrive(at);
-    this.#verdict = { step: at, made };
+    const result = this.#arrive(at);
+    if (this.refusals.length === 0) this.#verdict = { made, result };
     this.#tell('show');
     this.updateComplete.then(() => this.shadowRoot!.querySelector<HTMLElement>('.next:not([aria-disabled=true]), .back')?.focus(), reportError);
   }
@@ -176,8 +195,8 @@ export class AstigSteps extends LitElement {
     this.#prediction = null;
   }
 
-  /** Brings the case to a step. */
-  #arrive(at: number): void {
+  /** Brings the case to a step; returns what will remain there, whatever has yet to move. */
+  #arrive(at: number): Astigmatism {
     const [eye, base] = [this.#case!, this.#base!];
     this.#glide.finish();
     const from = { plan: eye.plan, outcome: eye.outcome };
@@ -188,20 +207,13 @@ export class AstigSteps extends LitElement {
     this.refusals = settle();
     const to = { plan: eye.plan, outcome: eye.outcome };
     if (this.refusals.length === 0 && !first && wantsMotion()) this.#glide.run(eye, from, to, settle);
+    return to.outcome.after;
   }
 
   protected override updated(): void {
-    if (this.#verdict) this.spoken = this.#verdict.made.verdict(this.#result(), this.#language);
-    else if (this.spoken) this.spoken = '';
     if (!this.writeAddress || this.reached === 0) return;
     const address = addressOf(this.reached, this.id, this.steps);
     if (address && address !== location.hash && (this.reached > 1 || stepAt(location.hash, this.id, this.steps))) history.replaceState(history.state, '', address);
-  }
-
-  /** What remains at the step that is shown, whatever is still moving. */
-  #result(): CaseElement['outcome']['after'] {
-    this.#glide.finish();
-    return this.#case!.outcome.after;
   }
 
   #onKeydown(event: KeyboardEvent): void {
@@ -237,11 +249,14 @@ export class AstigSteps extends LitElement {
     const { steps } = this;
     const ready = steps.length > 0 && this.#case;
     const at = this.#within(this.step);
-    return html`<slot></slot>
+    const { sequence } = this;
+    if (ready) this.#print.need();
+    return html`<div class=${sequence.length > 0 ? 'live' : ''}><slot></slot></div>
+      ${sequence.length > 0 ? html`<div class="sequence" part="sequence">${sequence}</div>` : nothing}
       ${steps.length > 0 && !this.#case ? html`<p class="quiet">${say('noCase')}</p>` : nothing}
       ${refusedBox(say('refused'), this.refusals.map((refusal) => this.#language.refusal(refusal)))}
       ${this.#prediction ? this.#prediction.made.render(steps[at - 1]!.predict ?? '', this.#language) : nothing}
-      <p class="verdict" role="status" aria-live="polite">${this.spoken}</p>
+      <p class="verdict" role="status" aria-live="polite">${this.#verdict?.made.verdict(this.#verdict.result, this.#language) ?? ''}</p>
       ${ready && !byDeck(steps) ? this.#bar(at) : nothing}`;
   }
 

@@ -1,0 +1,197 @@
+import { expect, fixture, html } from '@open-wc/testing';
+import type { AstigCase } from '../../components/case/case.js';
+import type { AstigStepEvent } from '../../components/steps/steps.event.js';
+import type { AstigSteps } from '../../components/steps/steps.js';
+import { emulate } from '../engine.js';
+import { bringIntoView, centreOf, drawn, listen, onScreen, dragMouse, press, until } from './support.js';
+
+interface Walk {
+  eye: AstigCase;
+  steps: AstigSteps;
+  at: (name: string) => HTMLElement;
+  text: (selector: string) => string;
+  events: AstigStepEvent[];
+}
+
+/** Invented: 1.50 D against the rule, an entry on the steep meridian, then a pair of arcs. */
+async function walk(inner = html`<astig-step id="start">As measured.</astig-step>
+  <astig-step incision-site="180" incision-width="2.8">The entry.</astig-step>
+  <astig-step arc-site="0" arc-count="2" arc-length="40">Two arcs.</astig-step>`): Promise<Walk> {
+  const eye = await fixture<AstigCase>(html`<astig-case flat-k="42.5" steep-k="44" steep-meridian="180" age="70">
+    <astig-steps id="lesson">${inner}<astig-vectors></astig-vectors><astig-summary></astig-summary></astig-steps>
+  </astig-case>`);
+  const steps = eye.querySelector('astig-steps')!;
+  const at = (selector: string): HTMLElement => steps.shadowRoot!.querySelector<HTMLElement>(selector)!;
+  const events: AstigStepEvent[] = [];
+  eye.addEventListener('astig-step', (event) => events.push(event));
+  await until(() => at('nav') ?? at('[part~="refused"]'), 'the bar');
+  await drawn(steps, ...eye.querySelectorAll('astig-step'));
+  return { eye, steps, at, text: (selector) => at(selector)?.textContent.replaceAll(/[\s\u00a0]+/g, ' ').trim() ?? '', events };
+}
+
+function texts({ eye }: Walk): string[] {
+  return [...eye.querySelectorAll('astig-step')].filter((step) => !step.shadowRoot!.querySelector('.off')).map((step) => step.textContent.trim());
+}
+
+async function settled({ eye, steps }: Walk): Promise<void> {
+  await drawn(steps);
+  await until(() => !eye.model.gliding, 'the end of the movement');
+  await drawn(steps, ...eye.querySelectorAll('astig-step'));
+}
+
+describe('astig-steps', () => {
+  afterEach(async () => {
+    history.replaceState(null, '', location.pathname + location.search);
+    await emulate({ 'prefers-reduced-motion': 'no-preference' });
+  });
+
+  it('shows what each step names and, going back, exactly what was there', async () => {
+    const page = await walk();
+    const measured = JSON.stringify(page.eye.plan);
+    page.at('.next').click();
+    await settled(page);
+    const entry = JSON.stringify(page.eye.plan);
+    expect(page.eye.plan.incisionSite).to.equal(180);
+    expect(page.eye.plan.incisionWidth).to.equal(2.8);
+    expect(page.eye.plan.incisionFlattening).to.equal(null);
+    page.at('.next').click();
+    await settled(page);
+    expect(page.eye.plan.arcCount).to.equal(2);
+    expect(page.eye.plan.incisionSite, 'adds to the step before').to.equal(180);
+    expect(texts(page).join()).to.equal('Two arcs.');
+    page.at('.back').click();
+    await settled(page);
+    expect(JSON.stringify(page.eye.plan)).to.equal(entry);
+    page.at('.back').click();
+    await settled(page);
+    expect(JSON.stringify(page.eye.plan)).to.equal(measured);
+    expect(page.events.map(({ step, count, source }) => `${step}/${count} ${source}`).join(', ')).to.equal(
+      '2/3 astig-steps next, 3/3 astig-steps next, 2/3 astig-steps back, 1/3 astig-steps back',
+    );
+  });
+
+  it('glides: the remainder moves little by little, without an event and without speaking on the way', async () => {
+    const page = await walk();
+    const log = listen(page.eye);
+    const start = page.eye.outcome.after.magnitude;
+    const status = page.eye.querySelector('astig-summary')!.shadowRoot!.querySelector('[aria-live]')!;
+    let spokenOnTheWay = '';
+    page.steps.step = 3;
+    const seen: number[] = [];
+    await page.steps.updateComplete;
+    while (page.eye.model.gliding) {
+      seen.push(page.eye.outcome.after.magnitude);
+      spokenOnTheWay += status.textContent.trim();
+      await new Promise(requestAnimationFrame);
+    }
+    await settled(page);
+    const end = page.eye.outcome.after.magnitude;
+    expect(seen.filter((value) => value < start - 0.01 && value > end + 0.01).length).to.be.greaterThan(3);
+    expect(spokenOnTheWay).to.equal('');
+    expect(status.textContent).to.not.equal('');
+    expect(log.inputs.length + log.changes.length + page.events.length).to.equal(0);
+  });
+
+  it('jumps where less motion is wanted', async () => {
+    await emulate({ 'prefers-reduced-motion': 'reduce' });
+    const page = await walk();
+    page.steps.step = 3;
+    await page.steps.updateComplete;
+    expect(page.eye.model.gliding).to.equal(false);
+    expect(page.eye.plan.arcCount).to.equal(2);
+  });
+
+  it('is walked by keys, which at either end are the page’s', async () => {
+    const page = await walk();
+    const passed: string[] = [];
+    const note = (event: KeyboardEvent): void => void passed.push(event.key);
+    document.addEventListener('keydown', note);
+    page.at('.next').focus();
+    for (const key of ['ArrowRight', 'PageDown', 'ArrowRight', 'ArrowLeft', 'PageUp', 'ArrowLeft']) {
+      await press(key);
+      await settled(page);
+    }
+    document.removeEventListener('keydown', note);
+    expect(page.events.map(({ step }) => step).join()).to.equal('2,3,2,1');
+    expect(passed.join()).to.equal('ArrowRight,ArrowLeft');
+  });
+
+  it('follows the address, and writes it only when asked to', async () => {
+    const page = await walk();
+    location.hash = '#lesson-2';
+    await until(() => page.steps.step === 2, 'the step of the address');
+    page.at('.next').click();
+    await settled(page);
+    expect(location.hash).to.equal('#lesson-2');
+    const length = history.length;
+    page.steps.writeAddress = true;
+    await settled(page);
+    expect(location.hash).to.equal('#lesson-3');
+    page.at('.back').click();
+    await settled(page);
+    page.at('.back').click();
+    await settled(page);
+    expect(location.hash).to.equal('#start');
+    expect(history.length).to.equal(length);
+  });
+
+  it('follows the fragments of a deck, and leaves the buttons to it', async () => {
+    const page = await walk(html`<astig-step>One.</astig-step><astig-step incision-site="180">Two.</astig-step>`);
+    const [, second] = page.eye.querySelectorAll('astig-step');
+    second!.classList.add('fragment');
+    await settled(page);
+    expect(page.at('nav') === null).to.equal(true);
+    second!.classList.add('visible');
+    await settled(page);
+    expect(page.eye.plan.incisionSite).to.equal(180);
+    second!.classList.remove('visible');
+    await settled(page);
+    expect(page.eye.plan.incisionSite).to.equal(null);
+    expect(page.events.length).to.equal(0);
+  });
+
+  it('says what of a step is refused, and keeps the last good plan', async () => {
+    const page = await walk(html`<astig-step>One.</astig-step><astig-step incision-site="180" incision-width="28">Too wide.</astig-step>`);
+    page.at('.next').click();
+    await settled(page);
+    expect(page.text('[part~="refused"]')).to.contain('28').and.contain('3.5');
+    expect(page.eye.plan.incisionWidth).to.equal(2.4);
+    page.at('.back').click();
+    await settled(page);
+    expect(page.eye.refusals.length).to.equal(0);
+  });
+
+  it('asks before it shows: by sliders and keys, then says the difference as a vector', async () => {
+    const page = await walk(html`<astig-step>One.</astig-step><astig-step predict="And now?" incision-site="180" incision-flattening="0.5">Half a dioptre less.</astig-step>`);
+    page.at('.next').click();
+    await until(() => page.at('.predict'), 'the question');
+    await drawn(page.steps);
+    expect(page.text('.predict p')).to.equal('And now?');
+    expect(page.eye.plan.incisionSite, 'not shown yet').to.equal(null);
+    expect(texts(page).join()).to.equal('One.');
+    page.at('input.magnitude').focus();
+    for (let press_ = 0; press_ < 4; press_ += 1) await press('ArrowLeft');
+    await drawn(page.steps);
+    // 1.50 D less four steps of 0.05 D, at 180°; 1.00 D remains.
+    page.at('.show').click();
+    await settled(page);
+    expect(page.text('.verdict')).to.equal('You expected 1.30 D @ 180°; the estimate is 1.00 D @ 180°. The difference is 0.30 D.');
+    expect(page.eye.plan.incisionFlattening).to.equal(0.5);
+    expect(texts(page).join()).to.equal('Half a dioptre less.');
+  });
+
+  it('takes the expectation from a marker that is dragged on the plane', async () => {
+    const page = await walk(html`<astig-step>One.</astig-step><astig-step predict incision-site="180" incision-flattening="0.5">Two.</astig-step>`);
+    page.at('.next').click();
+    await until(() => page.at('.predict'), 'the question');
+    await drawn(page.steps);
+    const plane = page.at('.plane') as unknown as SVGSVGElement;
+    await bringIntoView(plane);
+    // Straight up on the plane is 45°; half of the radius is half of the greatest magnitude, 3 D.
+    await dragMouse(centreOf(page.steps, '.marker'), onScreen(plane, 0, -70));
+    await drawn(page.steps);
+    page.at('.show').click();
+    await settled(page);
+    expect(page.text('.verdict')).to.match(/^You expected 1\.[45]\d D @ 45°; the estimate is 1\.00 D @ 180°\. The difference is 1\.8\d D\.$/);
+  });
+});
