@@ -18,6 +18,8 @@ export class CaseMoves {
   #future: CompletePlan[] = [];
   /** Whether the page is on its way from one plan to another: what lies between is to be seen, not spoken. */
   gliding = false;
+  /** Called when the host page sets another plan, before it is taken. */
+  onForget: (() => void) | null = null;
 
   constructor(private readonly model: CaseModel) {}
 
@@ -36,6 +38,7 @@ export class CaseMoves {
 
   /** The host page has set another plan: what was done before cannot be taken back, for it may have been another eye. */
   forget(): void {
+    this.onForget?.();
     this.#past = [];
     this.#future = [];
     this.#draft = null;

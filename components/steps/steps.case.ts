@@ -1,11 +1,12 @@
 import type { LitElement, PropertyDeclaration } from 'lit';
+import { FIELDS } from '../../core/numbers.js';
 import type { CompletePlan, RefusedValue } from '../../core/numbers.js';
 import type { CaseModel, KUnit } from '../internal/case-model.js';
 import { upwards } from '../internal/tree.js';
 import type { Shown } from './steps.plan.js';
 
 /** What steps need of an `<astig-case>`. */
-export type CaseElement = LitElement & Shown & { model: CaseModel; kUnit: KUnit; refusals: readonly RefusedValue[] } & Record<string, unknown>;
+export type CaseElement = LitElement & Shown & { model: CaseModel; kUnit: KUnit; readOnly: boolean; refusals: readonly RefusedValue[] } & Record<string, unknown>;
 
 const TAG = 'astig-case';
 
@@ -26,6 +27,12 @@ function around(steps: Element): Element | null {
 export interface Base {
   plan: CompletePlan;
   kUnit: KUnit;
+}
+
+/** The same with what the host page has set since, at another step. */
+export function withChanges(base: Base, before: CompletePlan, { plan, kUnit }: CaseElement): Base {
+  const changed = FIELDS.filter((field) => before[field] !== plan[field]).map((field) => [field, plan[field]]);
+  return { plan: { ...base.plan, ...Object.fromEntries(changed) } as CompletePlan, kUnit };
 }
 
 /**

@@ -8,3 +8,8 @@ export function deckStep(steps: readonly Element[]): number {
   const last = steps.findLastIndex(({ classList }) => !classList.contains('fragment') || classList.contains('visible'));
   return Math.max(1, last + 1);
 }
+
+/** Whether the deck has uncovered the answer to a question: a fragment inside the step that asks. */
+export function answered(step: Element): boolean {
+  return step.querySelector('.fragment.visible') !== null;
+}

@@ -1,6 +1,7 @@
 import { LitElement, html, isServer, nothing } from 'lit';
 import type { PropertyValues, TemplateResult } from 'lit';
-import type { Astigmatism, RefusedValue } from '../../core/numbers.js';
+import type { Astigmatism, CompletePlan, RefusedValue } from '../../core/numbers.js';
+import { movesOf } from '../internal/case-moves.js';
 import { controlStyles } from '../internal/control-styles.js';
 import { LanguageController } from '../internal/language/language-controller.js';
 import { Later } from '../internal/later.js';
@@ -11,9 +12,9 @@ import { restyle } from '../internal/restyle.js';
 import { tokens } from '../internal/tokens.js';
 import type { AstigStep } from './step.js';
 import { addressOf, stepAt } from './steps.address.js';
-import { caseOf, setSteps } from './steps.case.js';
+import { caseOf, setSteps, withChanges } from './steps.case.js';
 import type { Base, CaseElement } from './steps.case.js';
-import { byDeck, deckStep } from './steps.deck.js';
+import { answered, byDeck, deckStep } from './steps.deck.js';
 import { AstigStepEvent } from './steps.event.js';
 import { Glide, wantsMotion } from './steps.glide.js';
 import type { Prediction } from './steps.predict.js';
@@ -62,7 +63,11 @@ export class AstigSteps extends LitElement {
   readonly #glide = new Glide();
   #case: CaseElement | null = null;
   #base: Base | null = null;
-  #prediction: { step: number; made: Prediction } | null = null;
+  /** The plan that was shown when the host page set another one. */
+  #replaced: CompletePlan | null = null;
+  /** Whether the steps themselves set the case. */
+  #setting = false;
+  #prediction: { step: number; made: Prediction; locked: boolean } | null = null;
   #verdict: { made: Prediction; result: Astigmatism } | null = null;
   #watcher: MutationObserver | null = null;
   #coming: Promise<unknown> | null = null;
@@ -73,9 +78,10 @@ export class AstigSteps extends LitElement {
     this.addEventListener('keydown', keepOwnKeys);
   }
 
-  /** Shows the next step, if there is one. Fires no event. */
+  /** Shows the next step, if there is one, or the answer while the reader is asked. Fires no event. */
   next(): void {
-    this.step = this.#within(this.step + 1);
+    if (this.#prediction) this.#reveal();
+    else this.step = this.#within(this.step + 1);
   }
 
   /** Shows the step before, if there is one. Fires no event. */
@@ -100,6 +106,7 @@ export class AstigSteps extends LitElement {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#glide.finish();
+    this.#dropPrediction();
     this.#watcher?.disconnect();
     removeEventListener('hashchange', this.#onAddress);
     removeEventListener('beforeprint', this.#onPrint);
@@ -129,6 +136,7 @@ export class AstigSteps extends LitElement {
     const steps = [...this.querySelectorAll('astig-step')].filter((step) => step.closest('astig-steps') === this);
     if (steps.length !== this.steps.length || steps.some((step, index) => step !== this.steps[index])) this.steps = steps;
     if (byDeck(steps)) this.step = deckStep(steps);
+    if (this.#prediction && answered(steps[this.#prediction.step - 1]!)) this.#reveal();
     this.requestUpdate();
   }
 
@@ -154,59 +162,126 @@ export class AstigSteps extends LitElement {
     const found = caseOf(this);
     if (found !== this.#case || changed.has('for')) this.#begin(found);
     if (!this.#case) return;
+    if (this.#takeReplaced()) this.#startAnew();
     const at = this.#within(this.step);
-    if (this.#prediction && this.#prediction.step !== at) this.#dropPrediction();
+    const { verdict } = this.#prediction && this.#prediction.step !== at ? this.#leaveQuestion(at) : { verdict: null };
     if (this.#asks(at)) this.#ask(at);
     else if (at !== this.reached) this.#arrive(at);
+    this.#verdict = verdict ?? this.#verdict;
     for (const [index, step] of this.steps.entries()) step.active = index + 1 === this.reached;
   }
 
   /** Takes the case as it is now as what the steps start from. */
   #begin(found: CaseElement | null): void {
     this.#glide.finish();
+    this.#dropPrediction();
+    if (this.#case) movesOf(this.#case.model).onForget = null;
     this.#case = found;
     this.#base = found && { plan: found.plan, kUnit: found.kUnit };
     this.reached = 0;
+    if (found) movesOf(found.model).onForget = () => this.#onReplaced(found.model.plan);
+  }
+
+  #onReplaced(before: CompletePlan): void {
+    if (this.#setting) return;
+    this.#glide.stop();
+    this.#replaced ??= before;
+    this.requestUpdate();
+  }
+
+  /** Takes what the host page has set since as part of what the steps start from; whether there was anything. */
+  #takeReplaced(): boolean {
+    // Asking for the plan has the case take in what was set.
+    void this.#case!.plan;
+    const before = this.#replaced;
+    this.#replaced = null;
+    if (before) this.#base = withChanges(this.#base!, before, this.#case!);
+    return before !== null;
+  }
+
+  /** Shows the same step of the eye that the host page has set. */
+  #startAnew(): void {
+    this.#dropPrediction();
+    this.#verdict = null;
+    if (this.reached > 0) this.refusals = this.#set(this.reached);
+  }
+
+  /** Sets the case as it is at a step. */
+  #set(at: number): readonly RefusedValue[] {
+    this.#takeReplaced();
+    return this.#quietly(() => setSteps(this.#case!, this.#base!, this.steps.slice(0, at)));
+  }
+
+  /** Does what is not the host page's doing. */
+  #quietly<T>(act: () => T): T {
+    this.#setting = true;
+    try {
+      return act();
+    } finally {
+      this.#setting = false;
+    }
   }
 
   /** Whether the reader has to predict before this step is shown: only when coming from the one before. */
   #asks(at: number): boolean {
-    return this.steps[at - 1]!.predict !== null && this.reached === at - 1 && at > 1;
+    const step = this.steps[at - 1]!;
+    return step.predict !== null && this.reached === at - 1 && at > 1 && !answered(step);
   }
 
+  /** Meanwhile nobody moves the plan, which would give the answer away. */
   #ask(at: number): void {
     const part = this.#predict.need();
     if (!part || this.#prediction) return;
+    const eye = this.#case!;
     this.#glide.finish();
-    this.#prediction = { step: at, made: new part.Prediction(this, this.#case!.outcome.after, () => this.#reveal(at)) };
+    this.#set(this.reached);
+    this.#verdict = null;
+    this.#prediction = { step: at, made: new part.Prediction(this, eye.outcome.after, () => this.#show()), locked: eye.readOnly };
+    eye.readOnly = true;
   }
 
-  #reveal(at: number): void {
-    const { made } = this.#prediction!;
-    this.#dropPrediction();
-    const result = this.#arrive(at);
-    if (this.refusals.length === 0) this.#verdict = { made, result };
+  #show(): void {
+    this.#reveal();
     this.#tell('show');
     this.updateComplete.then(() => this.shadowRoot!.querySelector<HTMLElement>('.next:not([aria-disabled=true]), .back')?.focus(), reportError);
   }
 
+  #reveal(): void {
+    const { made, step } = this.#prediction!;
+    this.#dropPrediction();
+    const result = this.#arrive(step);
+    if (this.refusals.length === 0) this.#verdict = { made, result };
+  }
+
+  /** The page has moved on from an open question: the answer is said all the same. None is said to who went back. */
+  #leaveQuestion(at: number): { verdict: { made: Prediction; result: Astigmatism } | null } {
+    const { made, step } = this.#prediction!;
+    this.#dropPrediction();
+    if (at < step || this.#set(step).length > 0) return { verdict: null };
+    return { verdict: { made, result: this.#case!.outcome.after } };
+  }
+
   #dropPrediction(): void {
-    this.#prediction?.made.end();
+    if (!this.#prediction) return;
+    this.#prediction.made.end();
+    if (this.#case) this.#case.readOnly = this.#prediction.locked;
     this.#prediction = null;
   }
 
   /** Brings the case to a step; returns what will remain there, whatever has yet to move. */
   #arrive(at: number): Astigmatism {
-    const [eye, base] = [this.#case!, this.#base!];
+    const eye = this.#case!;
     this.#glide.finish();
     const from = { plan: eye.plan, outcome: eye.outcome };
     const first = this.reached === 0;
     this.reached = at;
     this.#verdict = null;
-    const settle = (): readonly RefusedValue[] => setSteps(eye, base, this.steps.slice(0, at));
+    // The unit is the reader's choice, unless the steps are about it.
+    if (!this.steps.some((step) => step.hasAttribute('k-unit'))) this.#base!.kUnit = eye.kUnit;
+    const settle = (): readonly RefusedValue[] => this.#set(at);
     this.refusals = settle();
     const to = { plan: eye.plan, outcome: eye.outcome };
-    if (this.refusals.length === 0 && !first && wantsMotion()) this.#glide.run(eye, from, to, settle);
+    if (this.refusals.length === 0 && !first && wantsMotion()) this.#glide.run(eye, from, to, { settle, quietly: (act) => this.#quietly(act) });
     return to.outcome.after;
   }
 
@@ -223,22 +298,23 @@ export class AstigSteps extends LitElement {
     const forward = getComputedStyle(this).direction === 'rtl' ? 'ArrowLeft' : 'ArrowRight';
     const by = { [forward]: 1, PageDown: 1, [forward === 'ArrowLeft' ? 'ArrowRight' : 'ArrowLeft']: -1, PageUp: -1 }[event.key];
     // At either end the key is the page's, which may be a slide deck.
-    if (!by || this.#within(this.step + by) === this.step) return;
+    if (!by || (this.#within(this.step + by) === this.step && !(by > 0 && this.#prediction))) return;
     event.preventDefault();
     event.stopPropagation();
     this.#go(by, 'keyboard');
   }
 
   #go(by: number, source: string): void {
+    if (by > 0 && this.#prediction) return this.#show();
     const step = this.#within(this.step + by);
     if (step === this.step) return;
     this.step = step;
     this.#tell(source);
   }
 
-  #tell(source: string): void {
+  readonly #tell = (source: string): void => {
     this.dispatchEvent(new AstigStepEvent(this.step, this.steps.length, `astig-steps ${source}`));
-  }
+  };
 
   #within(step: number): number {
     return Math.max(1, Math.min(this.steps.length, Math.round(step) || 1));
@@ -264,7 +340,7 @@ export class AstigSteps extends LitElement {
     const say = this.#language.say(stepsWords);
     const count = this.steps.length;
     return html`<nav part="bar" aria-label=${say('name')}>
-      ${this.#button('back', -1, at === 1)} ${this.#button('next', 1, at === count)}
+      ${this.#button('back', -1, at === 1)} ${this.#button('next', 1, at === count && !this.#prediction)}
       <span role="status" aria-live="polite">${say('at', { step: String(at), count: String(count) })}</span>
     </nav>`;
   }

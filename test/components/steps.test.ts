@@ -35,7 +35,7 @@ function texts({ eye }: Walk): string[] {
 
 async function settled({ eye, steps }: Walk): Promise<void> {
   await drawn(steps);
-  await until(() => !eye.model.gliding, 'the end of the movement');
+  await until(() => !eye.model.moving, 'the end of the movement');
   await drawn(steps, ...eye.querySelectorAll('astig-step'));
 }
 
@@ -79,7 +79,7 @@ describe('astig-steps', () => {
     page.steps.step = 3;
     const seen: number[] = [];
     await page.steps.updateComplete;
-    while (page.eye.model.gliding) {
+    while (page.eye.model.moving) {
       seen.push(page.eye.outcome.after.magnitude);
       spokenOnTheWay += status.textContent.trim();
       await new Promise(requestAnimationFrame);
@@ -97,7 +97,7 @@ describe('astig-steps', () => {
     const page = await walk();
     page.steps.step = 3;
     await page.steps.updateComplete;
-    expect(page.eye.model.gliding).to.equal(false);
+    expect(page.eye.model.moving).to.equal(false);
     expect(page.eye.plan.arcCount).to.equal(2);
   });
 
