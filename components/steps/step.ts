@@ -18,6 +18,9 @@ export class AstigStep extends LitElement {
     :host([hidden]) {
       display: none;
     }
+    div {
+      margin-block-end: 0.75em;
+    }
     @media not print {
       .off {
         display: none;
