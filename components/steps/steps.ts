@@ -286,6 +286,8 @@ export class AstigSteps extends LitElement {
   }
 
   protected override updated(): void {
+    // What the page has put inside is in the language of the page, and not in the one of the buttons.
+    for (const name of ['lang', 'dir']) this.shadowRoot!.querySelector('slot')!.parentElement!.removeAttribute(name);
     if (!this.writeAddress || this.reached === 0) return;
     const address = addressOf(this.reached, this.id, this.steps);
     if (address && address !== location.hash && (this.reached > 1 || stepAt(location.hash, this.id, this.steps))) history.replaceState(history.state, '', address);

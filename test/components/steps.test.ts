@@ -329,4 +329,11 @@ describe('astig-steps', () => {
     expect([spoken(), texts(page).join(), own().textContent.trim()]).to.deep.equal(['Step 3 of 3', 'Three.', 'Back']);
     await expect(page.steps).to.be.accessible();
   });
+
+  it('leaves what is inside in the language of the page', async () => {
+    const root = await fixture(html`<div lang="de"><astig-steps><astig-case flat-k="43" steep-k="44" steep-meridian="90"><astig-step>Eins.</astig-step><astig-cornea></astig-cornea></astig-case></astig-steps></div>`);
+    const text = (selector: string, inner: string): string => root.querySelector(selector)!.shadowRoot!.querySelector(inner)?.textContent ?? '';
+    await until(() => text('astig-steps', '.next') === 'Weiter', 'the button in German');
+    await until(() => text('astig-cornea', 'figcaption').includes('Von vorn'), 'the caption in German');
+  });
 });
