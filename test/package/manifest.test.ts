@@ -101,9 +101,9 @@ describe('what can be styled', () => {
     expect([...documented].sort()).toEqual([...used].sort());
   });
 
-  it.each(declarations)('$tagName documents its parts, as far as they stand in its own files', ({ tagName, cssParts = [] }) => {
+  it.each(declarations.filter(({ tagName }) => !(tagName.slice(6) in GUESTS)))('$tagName documents its parts, as far as they stand in its own files', ({ tagName, cssParts = [] }) => {
     const documented = cssParts.map(({ name }) => name);
-    const written = sources(`components/${folderOf(tagName)}`).flatMap((text) => text.match(/(?<=\bpart=")[\w-]+(?=")/g) ?? []);
+    const written = sources(`components/${tagName.slice(6)}`).flatMap((text) => text.match(/(?<=\bpart=")[\w-]+(?=")/g) ?? []);
     expect(documented).toEqual(expect.arrayContaining([...new Set(written)]));
   });
 });
