@@ -7,6 +7,7 @@ import './options/define.js';
 import './pencil/define.js';
 import './sheet/define.js';
 import './sight/define.js';
+import './steps/define.js';
 import './summary/define.js';
 import './sweep/define.js';
 import './vectors/define.js';

@@ -16,12 +16,16 @@ export class CaseMoves {
   #draft: { before: CompletePlan; touched: Set<keyof CompletePlan>; by: Element | null } | null = null;
   #past: CompletePlan[] = [];
   #future: CompletePlan[] = [];
+  /** Whether the page is on its way from one plan to another: what lies between is to be seen, not spoken. */
+  gliding = false;
+  /** Called when the host page sets another plan, before it is taken. */
+  onForget: (() => void) | null = null;
 
   constructor(private readonly model: CaseModel) {}
 
   /** Whether something is being moved right now. */
   get moving(): boolean {
-    return this.#draft !== null;
+    return this.gliding || this.#draft !== null;
   }
 
   get canUndo(): boolean {
@@ -34,6 +38,7 @@ export class CaseMoves {
 
   /** The host page has set another plan: what was done before cannot be taken back, for it may have been another eye. */
   forget(): void {
+    this.onForget?.();
     this.#past = [];
     this.#future = [];
     this.#draft = null;

@@ -90,4 +90,39 @@ describe('a deck of slides', () => {
     await swipe({ x: 900, y: 860 }, { x: 700, y: 860 });
     expect(await slide(page)).toBe(2);
   });
+
+  it('walks a lesson by its own fragments, there and back, with an answer that waits', async () => {
+    const { page, said } = await openSlide(4);
+    await drawn(page, '#taught astig-cornea');
+    const site = async (): Promise<unknown> => (await plan(page, '#taught')).incisionSite;
+    const asks = (): Promise<boolean> => page.$eval('#lesson', ({ shadowRoot }) => shadowRoot!.querySelector('.predict') !== null);
+    const settle = async (key: 'ArrowRight' | 'ArrowLeft'): Promise<void> => {
+      await page.keyboard.press(key);
+      await page.evaluate(() => new Promise((resolve) => setTimeout(resolve, 1000)));
+    };
+    const seen: unknown[] = [[await site(), await asks(), await slide(page)]];
+    for (const key of ['ArrowRight', 'ArrowRight', 'ArrowRight', 'ArrowRight', 'ArrowLeft', 'ArrowLeft', 'ArrowLeft', 'ArrowLeft'] as const) {
+      await settle(key);
+      seen.push([await site(), await asks(), await slide(page)]);
+    }
+    expect(seen).toEqual([
+      [null, false, 4],
+      [90, false, 4],
+      [90, true, 4],
+      [180, false, 4],
+      [180, false, 5],
+      [180, false, 4],
+      [180, false, 4],
+      [90, false, 4],
+      [null, false, 4],
+    ]);
+    await settle('ArrowRight');
+    // A handle that has the focus keeps its arrows: neither the slide nor the step turns.
+    await focus(page, 'input.incision', '#taught astig-cornea');
+    await page.keyboard.press('ArrowRight');
+    expect(await site()).not.toBe(90);
+    expect(await asks()).toBe(false);
+    expect(await slide(page)).toBe(4);
+    expect(said).toEqual([]);
+  });
 });

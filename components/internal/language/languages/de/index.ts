@@ -16,8 +16,9 @@ import { shared } from './shared.js';
 import { sheet } from './sheet.js';
 import { sight } from './sight.js';
 import { sources } from './sources.js';
+import { steps } from './steps.js';
 import { summary } from './summary.js';
 import { sweep } from './sweep.js';
 import { vectors } from './vectors.js';
 
-export const catalogue: Catalogue = { cautions, constants, cornea, entry, explain, fields, figures, options, pencil, picture, places, references, refusals, shared, sheet, sight, sources, summary, sweep, vectors };
+export const catalogue: Catalogue = { cautions, constants, cornea, entry, explain, fields, figures, options, pencil, picture, places, references, refusals, shared, sheet, sight, sources, steps, summary, sweep, vectors };
