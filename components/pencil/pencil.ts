@@ -1,6 +1,7 @@
 import { html, nothing, svg } from 'lit';
 import type { PropertyValues, SVGTemplateResult, TemplateResult } from 'lit';
 import { STRONGEST } from '../../core/eye-planned.js';
+import { buttonStyles } from '../internal/button-styles.js';
 import { AstigDrawing } from '../internal/drawing.js';
 import { drawingStyles } from '../internal/drawing-styles.js';
 import { decimal, dioptres, millimetres } from '../internal/format.js';
@@ -82,7 +83,7 @@ interface Frame {
  * @fires {AstigViewEvent} astig-view - while the user turns the bundle or moves the screen, and once more when it is let go
  */
 export class AstigPencil extends AstigDrawing implements GivenSettings {
-  static override styles = [tokens, drawingStyles, sourceStyles, noticeStyles, pencilStyles];
+  static override styles = [tokens, drawingStyles, sourceStyles, noticeStyles, buttonStyles, pencilStyles];
 
   /** Which cornea is drawn: `after` surgery as expected, or `before`. */
   @property() shows = 'after';
