@@ -8,6 +8,7 @@ import { decimal, dioptres, millimetres } from '../internal/format.js';
 import { px } from '../internal/geometry.js';
 import type { Point } from '../internal/geometry.js';
 import { Later } from '../internal/later.js';
+import { lastOf } from '../internal/last.js';
 import { EDGE } from '../internal/layout.js';
 import { line } from '../internal/line.js';
 import { noticeStyles } from '../internal/notices.js';
@@ -112,11 +113,11 @@ export class AstigPencil extends AstigDrawing implements GivenSettings {
       restore: (settings) => this.#restore(settings),
     });
   });
+  readonly #layoutOf = lastOf(layoutPencil);
   readonly #notes = new Later(this, () => import('./pencil.notes.js'));
   #settings: Settings = USUAL;
   #refusals: readonly Refusal[] = [];
   #frame: Frame | null = null;
-  #known: { key: string; layout: PencilLayout } | null = null;
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     super.willUpdate(changed);
@@ -201,9 +202,7 @@ export class AstigPencil extends AstigDrawing implements GivenSettings {
 
   #layout(): PencilLayout {
     const { width, font, family } = this.size;
-    const key = `${width} ${font} ${family}`;
-    if (this.#known?.key !== key) this.#known = { key, layout: layoutPencil({ width, font, family }) };
-    return this.#known.layout;
+    return this.#layoutOf({ width, font, family });
   }
 
   #knob(): Point | null {
