@@ -3,11 +3,15 @@ import { SCHEMATIC } from '../fixtures/sources.js';
 import { columns, figure } from './print.js';
 import { summary } from './readme.js';
 import { rowOf } from './rows.js';
-import { NOTES, checkedTable, setByTable, takenOver, workedTable, type Table } from './tables.js';
+import { NOTES, added, checkedTable, setByTable, takenOver, workedTable, type Table } from './tables.js';
+import { VALUES } from './values.js';
 
 const table = ({ head, rows, figures }: Table): string => columns(head, rows, figures).replaceAll('**', '');
 
-const FIELD: Record<string, string> = { F: 'power', P1: 'front surface', P2: 'back surface', Fo: 'front focus', Fi: 'back focus', f: 'front focal length', f2: 'back focal length', H: 'first principal point', H2: 'second principal point', N: 'first nodal point', N2: 'second nodal point' };
+const FIELD: Record<string, string> = {
+  F: 'power', P1: 'front surface', P2: 'back surface', Fo: 'front focus', Fi: 'back focus', f: 'front focal length', f2: 'back focal length',
+  H: 'first principal point', H2: 'second principal point', N: 'first nodal point', N2: 'second nodal point',
+};
 
 /** Each published figure of each eye beside that of the core. */
 function eyes(): Table {
@@ -18,7 +22,8 @@ function eyes(): Table {
       return [id.replace('eye-', ''), FIELD[field]!, row.unit, published.toFixed(digits), calculated.toFixed(digits + 2), figure(error), known[row.known]];
     }),
   );
-  rows.sort(([a], [b]) => (a! < b! ? -1 : a! > b! ? 1 : 0));
+  const order = VALUES.map(({ id }) => id.replace('eye-', ''));
+  rows.sort(([a], [b]) => order.indexOf(a!) - order.indexOf(b!));
   return { head: ['eye', 'what', 'unit', 'published', 'calculated', 'error', 'source is'], rows, figures: new Set(['published', 'calculated', 'error']) };
 }
 
@@ -27,7 +32,7 @@ export function report(): string {
   return [
     part('Published values', table(checkedTable()), '', summary(), ...NOTES.map((note, index) => `(${index + 1}) ${note}`)),
     part('Worked out by a second method', table(workedTable())),
-    part('No check: what the model was set by', table(setByTable()), '', `Counted nowhere: ${takenOver().join('; ')}.`),
+    part('No check: what the model was set by', table(setByTable()), '', `Added in this table: ${added().join('; ')}.`, `Counted nowhere: ${takenOver().join('; ')}.`),
     part('Schematic eyes, value by value (distances from the corneal vertex)', table(eyes())),
   ].join('\n');
 }

@@ -1,6 +1,6 @@
 /** What the README says on accuracy, between its two marks. */
 import { markdown } from './print.js';
-import { BY_SECOND_METHOD, CHECKED, NOTES, checkedTable, setByTable, takenOver, workedTable, type Table } from './tables.js';
+import { BY_SECOND_METHOD, CHECKED, NOTES, added, checkedTable, setByTable, takenOver, workedTable, type Table } from './tables.js';
 
 const BEGIN = '<!-- Accuracy: written by `npm run accuracy -- --write` from the published figures in test/fixtures. -->';
 const END = '<!-- End of the accuracy. -->';
@@ -26,8 +26,11 @@ export function accuracy(): string {
     table(workedTable()),
     '</details>',
     '#### No check: what the model was set by',
-    'The constants were chosen by these figures or taken over from them, so the model is consistent with them and validated on nothing. They do not all agree with each other, as on the nasal entry, so not all can be met. The rest of its constants is assumed or common practice, as `CONSTANTS` says of each.',
+    'The constants were chosen with these figures in view or taken over from them, so the model is consistent with them and validated on nothing. They do not all agree with each other, as on the nasal entry, so not all can be met. The rest of its constants is assumed or common practice, as `CONSTANTS` says of each.',
+    `<details><summary>${setByTable().rows.length} figures by which the model was set</summary>`,
     table(setByTable()),
+    `Added in this table: ${added().join('; ')}.`,
+    '</details>',
     `Compared in the tests and counted nowhere above: ${takenOver().join('; ')}.`,
   ].join('\n\n');
 }

@@ -91,5 +91,8 @@ export const setByTable = (): Table => ({
   figures: new Set(['published', 'model', 'apart']),
 });
 
+/** What was added to printed figures before they were compared. */
+export const added = (): string[] => [...new Set(clinical.flatMap(({ note }) => note ?? []))];
+
 export const takenOver = (): string[] =>
   NOT_COUNTED.map((group) => `${group.reason} (${VALUES.filter((value) => belongsTo(group, value)).length})`);
