@@ -6,7 +6,8 @@ import { rowOf } from './rows.js';
 import { NOTES, added, checkedTable, setByTable, takenOver, workedTable, type Table } from './tables.js';
 import { VALUES } from './values.js';
 
-const table = ({ head, rows, figures }: Table): string => columns(head, rows, figures).replaceAll('**', '');
+const plain = (cells: readonly string[]): string[] => cells.map((cell) => cell.replaceAll('**', ''));
+const table = ({ head, rows, figures }: Table): string => columns(head, rows.map(plain), figures);
 
 const FIELD: Record<string, string> = {
   F: 'power', P1: 'front surface', P2: 'back surface', Fo: 'front focus', Fi: 'back focus', f: 'front focal length', f2: 'back focal length',

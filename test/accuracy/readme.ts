@@ -12,13 +12,13 @@ export function summary(): string {
   const beyond = CHECKED.reduce((sum, row) => sum + row.beyond.length, 0);
   const recalled = count(CHECKED.filter(({ known }) => known === 'memory'));
   const sources = new Set(CHECKED.map(({ source }) => source)).size;
-  return `${count(CHECKED)} values from ${sources} sources, ${recalled} of them from memory; ${beyond} lie further off than rounding in print explains, each with its reason below.`;
+  return `${count(CHECKED)} values from ${sources} sources, ${recalled} of them from memory; ${beyond} lie further off than rounding in print explains, each with a note below.`;
 }
 
 export function accuracy(): string {
   return [
     'The optics and the statistics are compared with published values; nothing here is clinically validated. Figures that a constant of the model was set by, or taken over from, are listed apart and are no check.',
-    `${summary()} *Rounding* is half of the last digit that the source prints, *within* whether every error is that small.`,
+    `${summary()} What is not marked was read in a public copy. *Rounding* is half of the last digit that the source prints, *within* whether every error is that small.`,
     table(checkedTable()),
     NOTES.map((note, index) => `${index + 1}. ${note[0]!.toUpperCase()}${note.slice(1)}.`).join('\n'),
     `<details><summary>Worked out by a second method: ${count(BY_SECOND_METHOD)} values</summary>`,

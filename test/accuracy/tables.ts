@@ -19,13 +19,18 @@ export interface Table {
 
 const RECORDS: Record<string, Reference> = { ...references, ...eyeReferences, ...outcomeReferences, ...torsionReferences };
 
-const KNOWN: Record<Known, string> = { read: 'read', quoted: 'read second-hand', memory: '**from memory**', worked: 'worked out' };
+const MARK: Record<Known, string> = { read: '', quoted: 'second-hand', memory: '**from memory**', worked: '' };
 
 /** What the record of a source says is recalled stays marked where a single figure of it was read. */
-function knownOf({ known, key }: PublishedSource): string {
+function markOf({ known, key }: PublishedSource): string {
   const recalled = known !== 'memory' && key && RECORDS[key]!.status === 'memory';
-  return recalled ? `${KNOWN[known]}; all else of the source **from memory**` : KNOWN[known];
+  const marks = [MARK[known], recalled ? 'all else of it **from memory**' : ''].filter(Boolean);
+  return marks.length > 0 ? `(${marks.join('; ')})` : '';
 }
+
+/** A source is named in the first of its rows, marked in each. */
+const named = (rows: readonly Row[]): string[] =>
+  rows.map((row, index) => [rows[index - 1]?.source === row.source ? '' : row.source, markOf(row)].filter(Boolean).join(' '));
 
 export const CHECKED: readonly Row[] = [...LENSES, ...SCHEMATIC, ...STATISTICS, ...SIGHT].map((source) => rowOf(source));
 export const BY_SECOND_METHOD: readonly Row[] = WORKED.map((source) => rowOf(source));
@@ -43,9 +48,9 @@ function verdict({ values, beyond, note }: Row): string {
   return `no${values.length > 1 ? `, ${beyond.length} of ${values.length}` : ''}${mark}`;
 }
 
-export const checkedTable = (rows: readonly Row[] = CHECKED): Table => ({
-  head: ['source', 'what', 'source is', 'unit', ...ERRORS, 'within'],
-  rows: rows.map((row) => [row.source, row.what, knownOf(row), unitOf(row), ...errors(row), verdict(row)]),
+export const checkedTable = (rows = CHECKED): Table => ({
+  head: ['source', 'what', 'unit', ...ERRORS, 'within'],
+  rows: named(rows).map((source, index) => [source, rows[index]!.what, unitOf(rows[index]!), ...errors(rows[index]!), verdict(rows[index]!)]),
   figures: new Set(ERRORS),
 });
 
