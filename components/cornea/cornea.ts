@@ -11,6 +11,7 @@ import { tokens } from '../internal/tokens.js';
 import { placeWords } from '../internal/place.words.js';
 import { sharedWords } from '../internal/words.js';
 import type { Cornea } from './cornea.hands.js';
+import type { MapPower, MapState } from './cornea.map.field.js';
 import { corneaKey } from './cornea.key.js';
 import { layoutCornea } from '../internal/dial-layout.js';
 import type { CorneaLayout } from '../internal/dial-layout.js';
@@ -35,6 +36,8 @@ import type { Viewpoint } from '../internal/viewpoint.js';
  * @csspart incision - the incision, to scale
  * @csspart arc - a relaxing arc, to scale
  * @csspart lens-axis - the meridian on which the toric lens is placed
+ * @csspart map - colours and contours of the power
+ * @csspart map-point - the point whose power is read
  * @csspart incision-handle - moves the incision
  * @csspart arc-handle - moves the arcs
  * @csspart arc-end-handle - sets the length of the arcs
@@ -54,7 +57,14 @@ export class AstigCornea extends AstigDrawing {
   /** Leaves out the sector in which the remaining steep meridian may lie. */
   @property({ type: Boolean, attribute: 'hide-spread' }) hideSpread = false;
 
+  /** Puts a map of the power beneath the drawing: `before`, `after` (the same as empty) or `difference` (after minus before). */
+  @property() map?: MapState | '' | null;
+
+  /** Which power the map shows: `axial` (the same as empty) or `tangential`. */
+  @property({ attribute: 'map-power' }) mapPower?: MapPower;
+
   readonly #hands = new Later(this, async () => new (await import('./cornea.hands.js')).CorneaHands(this, this.#worked()));
+  readonly #map = new Later(this, async () => new (await import('./cornea.map.js')).CorneaMap(this, this.#worked()));
   readonly #layoutOf = lastOf(layoutCornea);
 
   protected override willUpdate(changed: PropertyValues<this>): void {
@@ -71,6 +81,7 @@ export class AstigCornea extends AstigDrawing {
     const layout = this.#layout();
     const viewpoint = this.#knownViewpoint;
     const hands = this.editable ? this.#hands.need() : null;
+    const map = this.map == null ? null : this.#map.need();
     const { half, halfHeight } = layout;
     return html`<figure class="plate" tabindex="-1" aria-label=${nameOf(plan, viewpoint, language)}>
       <span class="probe"></span>
@@ -82,9 +93,9 @@ export class AstigCornea extends AstigDrawing {
         @pointerdown=${hands?.onPointerDown}
         @click=${hands?.onClick}
       >
-        ${drawCornea(plan, outcome, layout, this.hideSpread)} ${hands?.handles()}
+        ${drawCornea(plan, outcome, layout, this.hideSpread, map?.draw())} ${hands?.handles()}
       </svg>
-      ${hands?.sliders()}
+      ${hands?.sliders()} ${map?.legend()}
       ${corneaKey(plan, outcome, language)}
       <figcaption class="quiet">${say(`${viewpoint}Caption`)} <span class="hint">${this.editable && isPlanned(plan) ? say('hint') : nothing}</span>
         ${this.hideSpread ? nothing : html`${say('spreadHint')} ${this.source.button({ figure: 'spread' }, shared('source'), shared('sourceOfSpread'))}`}
