@@ -1,5 +1,5 @@
 import { svg } from 'lit';
-import type { ReactiveControllerHost, SVGTemplateResult, TemplateResult } from 'lit';
+import type { ReactiveController, ReactiveControllerHost, SVGTemplateResult, TemplateResult } from 'lit';
 import type { EyePlan } from '../../core/numbers.js';
 import type { CaseModel } from '../internal/case-model.js';
 import { movesOf } from '../internal/case-moves.js';
@@ -42,7 +42,7 @@ interface Grip {
 }
 
 /** What moves the plan in the drawing of the cornea: handles for the pointer, and a slider behind each for the keyboard. */
-export class CorneaHands implements DragTarget<Handle>, SliderOwner<HandleName> {
+export class CorneaHands implements ReactiveController, DragTarget<Handle>, SliderOwner<HandleName> {
   readonly #drag: DragController<Handle>;
   readonly #sliders: SliderControls<HandleName>;
   #grip: Grip | null = null;
@@ -54,6 +54,7 @@ export class CorneaHands implements DragTarget<Handle>, SliderOwner<HandleName> 
   ) {
     this.#drag = new DragController<Handle>(host, this);
     this.#sliders = new SliderControls<HandleName>(host, this);
+    host.addController(this);
     addStyles(host, handleStyles);
     addStyles(host, corneaHandsStyles);
   }
@@ -71,8 +72,8 @@ export class CorneaHands implements DragTarget<Handle>, SliderOwner<HandleName> 
     return this.#sliders.render(this.#movable());
   }
 
-  /** To be called before rendering: hands the focus on when its control is about to go. */
-  keepFocus(): void {
+  /** Hands the focus on when its control is about to go. */
+  hostUpdate(): void {
     this.#sliders.keepFocus(this.#movable(), this.surface()?.closest('figure') ?? null);
   }
 

@@ -1,7 +1,7 @@
 import type { CompletePlan, PlanOutcome } from '../../core/numbers.js';
 import { cornealSurface, reachOf, shapeAfter, shapeBefore } from '../../core/shape.js';
 import type { CornealPoint } from '../../core/shape.js';
-import { LIMBUS } from '../internal/eye-shapes.js';
+import { RADII } from '../internal/dial-layout.js';
 
 /** What is shown: the cornea as measured, as it is expected to be, or what the one adds to the other. */
 export type MapState = 'before' | 'after' | 'difference';
@@ -32,7 +32,7 @@ export interface FieldInput {
 /** The power that a map of one eye shows, from the toric conicoids before and after the plan. */
 export function powerField({ plan, outcome, state, power }: FieldInput): PowerField {
   const shapes = { before: shapeBefore(plan), after: shapeAfter(plan, outcome) };
-  const zone = Math.min(LIMBUS, ...Object.values(shapes).map(reachOf));
+  const zone = Math.min(RADII.limbus, ...Object.values(shapes).map(reachOf));
   const before = cornealSurface(shapes.before);
   const after = cornealSurface(shapes.after);
   return {

@@ -5,6 +5,10 @@ export const mapStyles = css`
   .map-colours {
     opacity: 0.5;
   }
+  /* The middle of its scale is nearly white, which on a dark cornea would outshine the lines. */
+  .map-colours.difference {
+    opacity: 0.35;
+  }
   .map-line {
     fill: none;
     stroke: var(--_quiet);

@@ -1,10 +1,9 @@
 import { html, nothing, svg } from 'lit';
 import type { ReactiveControllerHost, SVGTemplateResult, TemplateResult } from 'lit';
 import type { CornealPoint } from '../../core/shape.js';
-import { decimal, dioptres, isolated, millimetres, signedDioptres, siteText } from '../internal/format.js';
+import { NBSP, decimal, isolated, withUnit } from '../internal/format.js';
 import { direction, polar, px } from '../internal/geometry.js';
 import type { Say } from '../internal/language/language.js';
-import { lastOf } from '../internal/last.js';
 import { addStyles } from '../internal/restyle.js';
 import { screenMatrix } from '../internal/screen-matrix.js';
 import type { Cornea } from './cornea.hands.js';
@@ -29,18 +28,20 @@ interface Ready {
   contours: readonly Contour[];
 }
 
+function readyOf(input: FieldInput & { turn: number; scale: number; range: Range | null }): Ready {
+  const field = powerField(input);
+  const sampled = sample(field, input.turn, input.state);
+  const range: Range = input.range ? [Math.min(input.range[0], sampled.range[0]), Math.max(input.range[1], sampled.range[1])] : sampled.range;
+  return { field, range, contours: contoursOf(sampled, range, input.state, field.zone, input.scale) };
+}
+
 /** A map of the power beneath the drawing of the cornea, its scale, and the power at a point that the reader chooses. */
 export class CorneaMap {
   /** Where the power is asked for; null when it is not. */
   #point: CornealPoint | null = null;
   /** Of what the scale was made, and how far it goes. Within a movement it only grows. */
   #scale: { of: string; range: Range } | null = null;
-  readonly #ready = lastOf((input: FieldInput & { turn: number; scale: number; range: Range | null }): Ready => {
-    const field = powerField(input);
-    const sampled = sample(field, input.turn, input.state);
-    const range: Range = input.range ? [Math.min(input.range[0], sampled.range[0]), Math.max(input.range[1], sampled.range[1])] : sampled.range;
-    return { field, range, contours: contoursOf(sampled, range, input.state, field.zone, input.scale) };
-  });
+  #last: { of: string; ready: Ready } | null = null;
 
   constructor(
     private readonly host: Mapped,
@@ -60,7 +61,7 @@ export class CorneaMap {
     const steep = this.cornea.model()!.outcome.before.meridian + layout.turn;
     return svg`<clipPath id="map-zone"><circle r=${px(radius)}></circle></clipPath>
       <g part="map" clip-path="url(#map-zone)">
-        <g class="map-colours">
+        <g class=${`map-colours ${this.#state}`}>
           <circle r=${px(radius)} fill=${colour(range[0], range, this.#state)}></circle>
           ${contours.map(({ value, path }) => path && svg`<path d=${path} fill=${colour(value, range, this.#state)}></path>`)}
         </g>
@@ -107,7 +108,10 @@ export class CorneaMap {
     const of = state + power;
     const range = moving && this.#scale?.of === of ? this.#scale.range : null;
     const { before, steps, meanPowerShift } = outcome;
-    const ready = this.#ready({ plan, outcome: { before, steps, meanPowerShift }, state, power, turn, scale, range });
+    const input = { plan, outcome: { before, steps, meanPowerShift }, state, power, turn, scale, range };
+    const key = JSON.stringify(input);
+    if (this.#last?.of !== key) this.#last = { of: key, ready: readyOf(input) };
+    const { ready } = this.#last;
     this.#scale = { of, range: ready.range };
     return ready;
   }
@@ -115,19 +119,23 @@ export class CorneaMap {
   /** A power as it stands on the map: with its sign where it is a difference. */
   #figure(value: number, step: number): string {
     const { numbers } = this.cornea.language;
-    const figure = decimal(Math.abs(value), step < 1 ? 1 : 0, numbers);
-    return this.#state !== 'difference' || value === 0 ? figure : (value > 0 ? '+' : '−') + figure;
+    return this.#sign(value) + decimal(Math.abs(value), step < 1 ? 1 : 0, numbers);
+  }
+
+  #sign(value: number): string {
+    if (this.#state !== 'difference' || value === 0) return '';
+    return value > 0 ? '+' : '−';
   }
 
   #value(point: CornealPoint): string {
     const { numbers } = this.cornea.language;
-    const value = this.#now().field.at(point);
-    return this.#state === 'difference' ? signedDioptres(value, numbers) : isolated(dioptres(value, numbers), numbers);
+    const value = Math.round(100 * this.#now().field.at(point)) / 100;
+    return isolated(this.#sign(value) + withUnit(decimal(Math.abs(value), 2, numbers), 'D', numbers), numbers);
   }
 
   #reading({ distance, direction }: CornealPoint): string {
     const { numbers } = this.cornea.language;
-    return this.#say('reading', { power: this.#value({ distance, direction }), direction: siteText(Math.round(direction), numbers), distance: millimetres(Math.round(10 * distance) / 10, numbers) });
+    return this.#say('reading', { power: this.#value({ distance, direction }), direction: withUnit(String(Math.round(direction) % 360), '°', numbers), distance: withUnit(decimal(distance, 1, numbers), 'mm', numbers) });
   }
 
   /** The point that is asked for, with the power there. A mark of the page: what gives the drawing away leaves it out. */
@@ -153,8 +161,8 @@ export class CorneaMap {
     const ticks = [...levels(range, state), to].filter((value) => isPrinted(value, step));
     return html`<svg class="map-scale" aria-hidden="true" font-size=${size} viewBox="0 0 ${2 * half} ${px(2.6 * size)}">
       <rect class="map-ground" x=${inset} width=${px(width)} height=${size}></rect>
-      <g class="map-colours">${levels(range, state).map((level) => svg`<rect x=${at(level)} width=${px(at(level + STEP[state]) - at(level))} height=${size} fill=${colour(level, range, state)}></rect>`)}</g>
-      ${ticks.map((value) => svg`<line class="map-tick" x1=${at(value)} x2=${at(value)} y2=${px(1.25 * size)}></line><text x=${at(value)} y=${px(2.3 * size)} text-anchor="middle">${this.#figure(value, step)}${value === to ? '\u00a0D' : nothing}</text>`)}
+      <g class=${`map-colours ${this.#state}`}>${levels(range, state).map((level) => svg`<rect x=${at(level)} width=${px(at(level + STEP[state]) - at(level))} height=${size} fill=${colour(level, range, state)}></rect>`)}</g>
+      ${ticks.map((value) => svg`<line class="map-tick" x1=${at(value)} x2=${at(value)} y2=${px(1.25 * size)}></line><text x=${at(value)} y=${px(2.3 * size)} text-anchor="middle">${this.#figure(value, step)}${value === to ? `${NBSP}D` : nothing}</text>`)}
     </svg>`;
   }
 

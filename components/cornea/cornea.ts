@@ -1,5 +1,5 @@
 import { html, nothing } from 'lit';
-import type { PropertyValues, TemplateResult } from 'lit';
+import type { TemplateResult } from 'lit';
 import { AstigDrawing } from '../internal/drawing.js';
 import { drawingStyles } from '../internal/drawing-styles.js';
 import { lastOf } from '../internal/last.js';
@@ -67,11 +67,6 @@ export class AstigCornea extends AstigDrawing {
   readonly #map = new Later(this, async () => new (await import('./cornea.map.js')).CorneaMap(this, this.#worked()));
   readonly #layoutOf = lastOf(layoutCornea);
 
-  protected override willUpdate(changed: PropertyValues<this>): void {
-    super.willUpdate(changed);
-    this.#hands.part?.keepFocus();
-  }
-
   protected override render(): TemplateResult {
     const { model, language } = this;
     const shared = language.say(sharedWords);
@@ -81,7 +76,7 @@ export class AstigCornea extends AstigDrawing {
     const layout = this.#layout();
     const viewpoint = this.#knownViewpoint;
     const hands = this.editable ? this.#hands.need() : null;
-    const map = this.map == null ? null : this.#map.need();
+    const map = this.map != null ? this.#map.need() : null;
     const { half, halfHeight } = layout;
     return html`<figure class="plate" tabindex="-1" aria-label=${nameOf(plan, viewpoint, language)}>
       <span class="probe"></span>
@@ -120,15 +115,11 @@ export class AstigCornea extends AstigDrawing {
     return VIEWPOINTS.includes(this.viewpoint) ? this.viewpoint : 'facing';
   }
 
-  get #turn(): number {
-    return viewpointTurn(this.#knownViewpoint, this.model!.plan.eye);
-  }
-
   #layout(): CorneaLayout {
     const { width, font, family } = this.size;
     const { eye } = this.model!.plan;
     const place = this.language.say(placeWords);
     const title = this.language.say(sharedWords)(eye);
-    return this.#layoutOf({ width, font, family, turn: this.#turn, eye, title, sides: { temporal: place('temporal'), nasal: place('nasal') } });
+    return this.#layoutOf({ width, font, family, turn: viewpointTurn(this.#knownViewpoint, eye), eye, title, sides: { temporal: place('temporal'), nasal: place('nasal') } });
   }
 }
