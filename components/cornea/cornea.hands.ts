@@ -47,6 +47,8 @@ export class CorneaHands implements ReactiveController, DragTarget<Handle>, Slid
   readonly #sliders: SliderControls<HandleName>;
   #grip: Grip | null = null;
   #dragged = false;
+  /** The drawing whose pointer is listened to. */
+  #heard: SVGSVGElement | null = null;
 
   constructor(
     private readonly host: ReactiveControllerHost & HTMLElement,
@@ -57,10 +59,6 @@ export class CorneaHands implements ReactiveController, DragTarget<Handle>, Slid
     host.addController(this);
     addStyles(host, handleStyles);
     addStyles(host, corneaHandsStyles);
-  }
-
-  get onPointerDown(): (event: PointerEvent) => void {
-    return this.#drag.onPointerDown;
   }
 
   /** The handles, on top of the drawing. */
@@ -77,8 +75,16 @@ export class CorneaHands implements ReactiveController, DragTarget<Handle>, Slid
     this.#sliders.keepFocus(this.#movable(), this.surface()?.closest('figure') ?? null);
   }
 
+  hostUpdated(): void {
+    const surface = this.surface();
+    if (surface === this.#heard) return;
+    this.#heard = surface;
+    surface?.addEventListener('pointerdown', this.#drag.onPointerDown);
+    surface?.addEventListener('click', this.#onClick);
+  }
+
   /** A click on the ring, on the circle of the arcs or on the axis does what dragging does (WCAG 2.5.7). */
-  readonly onClick = (event: MouseEvent): void => {
+  readonly #onClick = (event: MouseEvent): void => {
     const model = this.cornea.model();
     const located = this.cornea.editable() && !this.#dragged && model ? this.#drag.locate(event) : null;
     this.#dragged = false;

@@ -1,7 +1,7 @@
 import { html, nothing, svg } from 'lit';
 import type { ReactiveControllerHost, SVGTemplateResult, TemplateResult } from 'lit';
 import type { CornealPoint } from '../../core/shape.js';
-import { NBSP, decimal, isolated, withUnit } from '../internal/format.js';
+import { NBSP, decimal, withUnit } from '../internal/format.js';
 import { direction, polar, px } from '../internal/geometry.js';
 import type { Say } from '../internal/language/language.js';
 import { addStyles } from '../internal/restyle.js';
@@ -128,9 +128,11 @@ export class CorneaMap {
   }
 
   #value(point: CornealPoint): string {
-    const { numbers } = this.cornea.language;
+    const { numbers, rightToLeft } = this.cornea.language;
     const value = Math.round(100 * this.#now().field.at(point)) / 100;
-    return isolated(this.#sign(value) + withUnit(decimal(Math.abs(value), 2, numbers), 'D', numbers), numbers);
+    const figure = this.#sign(value) + withUnit(decimal(Math.abs(value), 2, numbers), 'D', numbers);
+    // As one piece that runs to the right, whatever stands around it.
+    return rightToLeft ? `\u2066${figure}\u2069` : figure;
   }
 
   #reading({ distance, direction }: CornealPoint): string {

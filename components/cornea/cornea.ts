@@ -85,8 +85,6 @@ export class AstigCornea extends AstigDrawing {
         aria-label=${describe(plan, outcome, viewpoint, language)}
         font-size=${layout.size}
         viewBox="${-half} ${-halfHeight} ${2 * half} ${2 * halfHeight}"
-        @pointerdown=${hands?.onPointerDown}
-        @click=${hands?.onClick}
       >
         ${drawCornea(plan, outcome, layout, this.hideSpread, map?.draw())} ${hands?.handles()}
       </svg>
