@@ -6,7 +6,7 @@ export const mapStyles = css`
     opacity: 0.5;
   }
   /* The middle of its scale is nearly white, which on a dark cornea would outshine the lines. */
-  .map-colours.difference {
+  .map-colours.of-difference {
     opacity: 0.35;
   }
   .map-line {
@@ -41,7 +41,7 @@ export const mapStyles = css`
     font-size: 0.875em;
   }
   .map p {
-    margin: 0 0 0.25em;
+    margin: 0.25em 0;
   }
   .map label {
     display: flex;
@@ -70,7 +70,7 @@ export const mapStyles = css`
     }
   }
   @media print {
-    .map-ask {
+    .map :is(.map-ask, output) {
       display: none;
     }
   }

@@ -1,5 +1,5 @@
-import { html, nothing, svg } from 'lit';
-import type { ReactiveControllerHost, SVGTemplateResult, TemplateResult } from 'lit';
+import { html, nothing, render, svg } from 'lit';
+import type { ReactiveController, ReactiveControllerHost, SVGTemplateResult, TemplateResult } from 'lit';
 import type { CornealPoint } from '../../core/shape.js';
 import { NBSP, decimal, withUnit } from '../internal/format.js';
 import { direction, polar, px } from '../internal/geometry.js';
@@ -36,17 +36,21 @@ function readyOf(input: FieldInput & { turn: number; scale: number; range: Range
 }
 
 /** A map of the power beneath the drawing of the cornea, its scale, and the power at a point that the reader chooses. */
-export class CorneaMap {
+export class CorneaMap implements ReactiveController {
   /** Where the power is asked for; null when it is not. */
   #point: CornealPoint | null = null;
   /** Of what the scale was made, and how far it goes. Within a movement it only grows. */
   #scale: { of: string; range: Range } | null = null;
+  readonly #front: SVGGElement;
   #last: { of: string; ready: Ready } | null = null;
 
   constructor(
     private readonly host: Mapped,
     private readonly cornea: Cornea,
   ) {
+    this.#front = host.ownerDocument.createElementNS('http://www.w3.org/2000/svg', 'g');
+    this.#front.setAttribute('class', 'handle');
+    host.addController(this);
     addStyles(host, mapStyles);
     host.renderRoot.addEventListener('pointermove', this.#onPointerMove as EventListener);
     host.renderRoot.addEventListener('pointerout', this.#onPointerOut as EventListener);
@@ -61,7 +65,7 @@ export class CorneaMap {
     const steep = this.cornea.model()!.outcome.before.meridian + layout.turn;
     return svg`<clipPath id="map-zone"><circle r=${px(radius)}></circle></clipPath>
       <g part="map" clip-path="url(#map-zone)">
-        <g class=${`map-colours ${this.#state}`}>
+        <g class=${`map-colours of-${this.#state}`}>
           <circle r=${px(radius)} fill=${colour(range[0], range, this.#state)}></circle>
           ${contours.map(({ value, path }) => path && svg`<path d=${path} fill=${colour(value, range, this.#state)}></path>`)}
         </g>
@@ -69,8 +73,14 @@ export class CorneaMap {
       </g>
       ${printedOf(contours, step, { room: 2.4 * layout.size, radius, steep }).map(
         ({ value, x, y }) => svg`<text class="map-figure" x=${px(x)} y=${px(y)} text-anchor="middle" dy="0.35em">${this.#figure(value, step)}</text>`,
-      )}
-      ${this.#mark()}`;
+      )}`;
+  }
+
+  /** The point is marked on top of everything else that the drawing has. */
+  hostUpdated(): void {
+    const surface = this.cornea.surface();
+    if (surface && this.#front.parentNode !== surface) surface.append(this.#front);
+    render(this.#point && this.cornea.model() && this.host.map != null ? this.#mark(this.#point) : nothing, this.#front);
   }
 
   /** What stands below the drawing: what the map is, its scale, and the power at a point. */
@@ -128,11 +138,10 @@ export class CorneaMap {
   }
 
   #value(point: CornealPoint): string {
-    const { numbers, rightToLeft } = this.cornea.language;
+    const { numbers } = this.cornea.language;
     const value = Math.round(100 * this.#now().field.at(point)) / 100;
-    const figure = this.#sign(value) + withUnit(decimal(Math.abs(value), 2, numbers), 'D', numbers);
-    // As one piece that runs to the right, whatever stands around it.
-    return rightToLeft ? `\u2066${figure}\u2069` : figure;
+    // With its sign in one piece, also in a text that runs to the left.
+    return withUnit(this.#sign(value) + decimal(Math.abs(value), 2, numbers), 'D', numbers);
   }
 
   #reading({ distance, direction }: CornealPoint): string {
@@ -141,13 +150,12 @@ export class CorneaMap {
   }
 
   /** The point that is asked for, with the power there. A mark of the page: what gives the drawing away leaves it out. */
-  #mark(): SVGTemplateResult | typeof nothing {
-    if (!this.#point) return nothing;
+  #mark(point: CornealPoint): SVGTemplateResult {
     const { scale, turn, size } = this.cornea.layout();
-    const { x, y } = polar(this.#point.direction + turn, this.#point.distance * scale);
+    const { x, y } = polar(point.direction + turn, point.distance * scale);
     const end = x > 0;
-    return svg`<g class="handle" part="map-point" pointer-events="none"><circle class="map-point" cx=${px(x)} cy=${px(y)} r="4"></circle>
-      <text class="map-figure" x=${px(x + (end ? -1 : 1) * size)} y=${px(y - size)} text-anchor=${end ? 'end' : 'start'}>${this.#value(this.#point)}</text></g>`;
+    return svg`<g part="map-point" pointer-events="none"><circle class="map-point" cx=${px(x)} cy=${px(y)} r="4"></circle>
+      <text class="map-figure" x=${px(x + (end ? -1 : 1) * size)} y=${px(y - size)} text-anchor=${end ? 'end' : 'start'}>${this.#value(point)}</text></g>`;
   }
 
   /** The scale: as wide as the drawing, each colour from its power to the next. */
@@ -163,7 +171,7 @@ export class CorneaMap {
     const ticks = [...levels(range, state), to].filter((value) => isPrinted(value, step));
     return html`<svg class="map-scale" aria-hidden="true" font-size=${size} viewBox="0 0 ${2 * half} ${px(2.6 * size)}">
       <rect class="map-ground" x=${inset} width=${px(width)} height=${size}></rect>
-      <g class=${`map-colours ${this.#state}`}>${levels(range, state).map((level) => svg`<rect x=${at(level)} width=${px(at(level + STEP[state]) - at(level))} height=${size} fill=${colour(level, range, state)}></rect>`)}</g>
+      <g class=${`map-colours of-${this.#state}`}>${levels(range, state).map((level) => svg`<rect x=${at(level)} width=${px(at(level + STEP[state]) - at(level))} height=${size} fill=${colour(level, range, state)}></rect>`)}</g>
       ${ticks.map((value) => svg`<line class="map-tick" x1=${at(value)} x2=${at(value)} y2=${px(1.25 * size)}></line><text x=${at(value)} y=${px(2.3 * size)} text-anchor="middle">${this.#figure(value, step)}${value === to ? `${NBSP}D` : nothing}</text>`)}
     </svg>`;
   }
