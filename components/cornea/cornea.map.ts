@@ -10,7 +10,7 @@ import type { Cornea } from './cornea.hands.js';
 import { MAP_POWERS, MAP_STATES, powerField } from './cornea.map.field.js';
 import type { FieldInput, MapPower, MapState, PowerField } from './cornea.map.field.js';
 import { isPrinted, printedOf, printedStep } from './cornea.map.labels.js';
-import { colour, contoursOf, levels, sample, STEP } from './cornea.map.parts.js';
+import { colour, contoursOf, levels, lowest, sample, STEP } from './cornea.map.parts.js';
 import type { Contour, Range } from './cornea.map.parts.js';
 import { mapStyles } from './cornea.map.styles.js';
 import { mapWords } from './cornea.map.words.js';
@@ -26,13 +26,16 @@ interface Ready {
   field: PowerField;
   range: Range;
   contours: readonly Contour[];
+  /** The level of the colour beneath all contours. */
+  ground: number;
 }
 
+/** From figures to paths. */
 function readyOf(input: FieldInput & { turn: number; scale: number; range: Range | null }): Ready {
   const field = powerField(input);
   const sampled = sample(field, input.turn, input.state);
   const range: Range = input.range ? [Math.min(input.range[0], sampled.range[0]), Math.max(input.range[1], sampled.range[1])] : sampled.range;
-  return { field, range, contours: contoursOf(sampled, range, input.state, field.zone, input.scale) };
+  return { field, range, contours: contoursOf(sampled, range, input.state, field.zone, input.scale), ground: lowest(sampled, range, input.state) };
 }
 
 /** A map of the power beneath the drawing of the cornea, its scale, and the power at a point that the reader chooses. */
@@ -58,7 +61,7 @@ export class CorneaMap implements ReactiveController {
 
   /** Colours, contours and their figures, to lie beneath the lines of the drawing. */
   draw(): SVGTemplateResult {
-    const { field, range, contours } = this.#now();
+    const { field, range, contours, ground } = this.#now();
     const layout = this.cornea.layout();
     const radius = field.zone * layout.scale;
     const step = printedStep(range, MOST_PRINTED);
@@ -66,7 +69,7 @@ export class CorneaMap implements ReactiveController {
     return svg`<clipPath id="map-zone"><circle r=${px(radius)}></circle></clipPath>
       <g part="map" clip-path="url(#map-zone)">
         <g class=${`map-colours of-${this.#state}`}>
-          <circle r=${px(radius)} fill=${colour(range[0], range, this.#state)}></circle>
+          <circle r=${px(radius)} fill=${colour(ground, range, this.#state)}></circle>
           ${contours.map(({ value, path }) => path && svg`<path d=${path} fill=${colour(value, range, this.#state)}></path>`)}
         </g>
         ${contours.map(({ value, path }) => path && svg`<path class=${isPrinted(value, step) ? 'map-line printed' : 'map-line'} d=${path}></path>`)}
