@@ -86,7 +86,10 @@ export function cornealSurface(shape: CornealShape): (point: CornealPoint) => Su
     const sine = changed(distance, whole.sine, 'sum');
     const curvature = changed(distance, whole.curvature, 'curvature');
     return {
-      sagitta: whole.depth + integral(deeper, joints(near.map(({ from }) => from), distance)),
+      // Only on demand: near cuts it takes a hundred times as long as the rest.
+      get sagitta() {
+        return whole.depth + integral(deeper, joints(near.map(({ from }) => from), distance));
+      },
       slope: tangent(sine, distance),
       // At the apex the two agree; closer to it the quotient is rounding.
       axial: KERATOMETRIC_CONSTANT * (distance < 1e-7 ? curvature : sine / distance),

@@ -17,8 +17,8 @@ const HALF = 0.5;
 const HIDES_CLOCK = 11;
 
 /** Everything but the handles, from the back to the front. */
-export function drawCornea(plan: CompletePlan, outcome: PlanOutcome, layout: CorneaLayout, hideSpread: boolean): SVGTemplateResult {
-  return svg`${background(layout)} ${dial(layout, hiddenHour(plan))} ${hideSpread ? nothing : steepSpread(outcome, layout)}
+export function drawCornea(plan: CompletePlan, outcome: PlanOutcome, layout: CorneaLayout, hideSpread: boolean, map?: SVGTemplateResult): SVGTemplateResult {
+  return svg`${background(layout)} ${map} ${dial(layout, hiddenHour(plan))} ${hideSpread ? nothing : steepSpread(outcome, layout)}
     ${before(outcome, layout)}
     ${surgery(plan, layout)}
     ${remaining(outcome, layout)}`;
