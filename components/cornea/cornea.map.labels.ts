@@ -1,18 +1,20 @@
 import { direction } from '../internal/geometry.js';
-import type { Point } from '../internal/geometry.js';
+import type { Box, Point } from '../internal/geometry.js';
+import { crosses } from '../internal/labels.js';
+import type { Obstacles } from './cornea.map.obstacles.js';
 import type { Contour } from './cornea.map.parts.js';
 
 /** A power printed on its contour. */
 export interface Printed extends Point {
-  value: number;
+  text: string;
 }
 
 /** Steps between printed powers, D. */
-const STEPS = [0.5, 1, 2, 5, 10] as const;
+const STEPS = [0.25, 0.5, 1, 2, 5, 10] as const;
 
-/** The smallest step that prints no more than `most` powers within a range. */
-export function printedStep([from, to]: readonly [number, number], most: number): number {
-  return STEPS.find((step) => (to - from) / step <= most) ?? 10;
+/** The smallest step, from `least` on, that prints no more than `most` powers within a range. */
+export function printedStep([from, to]: readonly [number, number], most: number, least: number): number {
+  return STEPS.find((step) => step >= least && (to - from) / step <= most) ?? 10;
 }
 
 /** Whether a power is among those that are printed. */
@@ -23,21 +25,42 @@ export function isPrinted(value: number, step: number): boolean {
 /** Where between two meridians of a clock there are the fewest lines, degrees from the steep meridian. */
 const QUIET = [35, 125, 215, 305, 65, 155, 245, 335] as const;
 
-/**
- * One place on each contour that is to be printed, clear of the middle, of the edge and of the other figures; a contour
- * without such a place has none. @param room px between two figures @param radius of the map, px @param steep meridian as drawn, degrees
- */
-export function printedOf(contours: readonly Contour[], step: number, { room, radius, steep }: { room: number; radius: number; steep: number }): Printed[] {
+/** Width of a character over the size of the text, at most for figures and signs. */
+const CHARACTER = 0.62;
+
+export interface PrintedInput {
+  /** The contours that are to be printed. */
+  contours: readonly Contour[];
+  textOf(value: number): string;
+  /** Size of the text, and radius of the map, px. */
+  size: number;
+  radius: number;
+  /** Steep meridian as drawn, degrees. */
+  steep: number;
+  obstacles: Obstacles;
+}
+
+/** One place on each contour, clear of the edge, of what is drawn and of the other figures; a contour without such a place has none. */
+export function printedOf({ contours, textOf, size, radius, steep, obstacles }: PrintedInput): Printed[] {
   const printed: Printed[] = [];
-  contours.filter(({ value }) => isPrinted(value, step)).forEach(({ value, points }, index) => {
-    const free = points.filter((point) => {
-      const distance = Math.hypot(point.x, point.y);
-      return distance > 0.3 * radius && distance < radius - room / 2 && printed.every((other) => Math.hypot(point.x - other.x, point.y - other.y) > room);
-    });
+  contours.forEach(({ value, points }, index) => {
+    const text = textOf(value);
+    const half = { x: (CHARACTER * size * text.length) / 2, y: 0.55 * size };
     const wanted = steep + QUIET[index % QUIET.length]!;
-    const away = (point: Point): number => Math.abs(((direction(point) - wanted + 900) % 360) - 180);
-    const best = free.sort((a, b) => away(a) - away(b))[0];
-    if (best) printed.push({ value, x: best.x, y: best.y });
+    let [best, least]: [Point | null, number] = [null, Infinity];
+    for (const point of points) {
+      const away = Math.abs(((direction(point) - wanted + 900) % 360) - 180);
+      if (away >= least || Math.hypot(point.x, point.y) > radius - half.x - 2) continue;
+      if (printed.some((other) => Math.abs(point.x - other.x) < 4 * half.x && Math.abs(point.y - other.y) < 1.6 * size)) continue;
+      if (taken(point, half, obstacles)) continue;
+      [best, least] = [point, away];
+    }
+    if (best) printed.push({ text, ...best });
   });
   return printed;
+}
+
+function taken({ x, y }: Point, half: Point, { lines, discs }: Obstacles): boolean {
+  const box: Box = { left: x - half.x, right: x + half.x, top: y - half.y, bottom: y + half.y };
+  return discs.some((disc) => Math.hypot(Math.max(Math.abs(x - disc.x) - half.x, 0), Math.max(Math.abs(y - disc.y) - half.y, 0)) < disc.r) || lines.some((line) => crosses(line, box));
 }

@@ -4,19 +4,27 @@ import { direction } from '../internal/geometry.js';
 import type { Point } from '../internal/geometry.js';
 import type { MapState, PowerField } from './cornea.map.field.js';
 
-/** Points of the grid along each side. */
-const GRID = 41;
+/** Points of the grid along each side: at rest, and while something is moved, when a drawing has a frame's time. */
+export const GRID = { resting: 41, moving: 25 } as const;
 /** The grid goes this far beyond the zone, so that no line is drawn along its edge. */
 const BEYOND = 1.06;
 
 /** From one contour to the next, D. */
 export const STEP: Record<MapState, number> = { before: 0.5, after: 0.5, difference: 0.25 };
 
+/** Changes below this have no sign, D: they would print as nothing. */
+export const LEAST_SIGNED = 0.05;
+
+/** From one sign of a change to the next, mm. */
+const SIGNS_APART = 1;
+
 /** Least and greatest power of a scale, whole dioptres. */
 export type Range = readonly [number, number];
 
 /** Power at the points of a grid over the drawing. */
 export interface Sample {
+  /** Points along each side. */
+  grid: number;
   /** Row by row; NaN in the corners, which nobody sees. */
   values: number[];
   least: number;
@@ -37,13 +45,13 @@ export interface Contour {
 }
 
 /** The power at each point of the grid, row by row from the top left of the drawing. @param turn of the drawing, degrees */
-export function sample(field: PowerField, turn: number, state: MapState): Sample {
+export function sample(field: PowerField, turn: number, state: MapState, grid: number): Sample {
   const values: number[] = [];
   let [least, most] = [Infinity, -Infinity];
-  const seen = field.zone * (1 + (3 * BEYOND) / GRID);
-  for (let row = 0; row < GRID; row += 1) {
-    for (let column = 0; column < GRID; column += 1) {
-      const point = { x: offset(column, field.zone), y: offset(row, field.zone) };
+  const seen = field.zone * (1 + (3 * BEYOND) / grid);
+  for (let row = 0; row < grid; row += 1) {
+    for (let column = 0; column < grid; column += 1) {
+      const point = { x: offset(column, grid, field.zone), y: offset(row, grid, field.zone) };
       const distance = Math.hypot(point.x, point.y);
       if (distance > seen) {
         values.push(NaN);
@@ -57,7 +65,7 @@ export function sample(field: PowerField, turn: number, state: MapState): Sample
     }
   }
   const widest = Math.max(1, Math.ceil(Math.max(-least, most)));
-  return { values, least, most, range: state === 'difference' ? [-widest, widest] : [Math.floor(least), Math.max(Math.floor(least) + 1, Math.ceil(most))] };
+  return { grid, values, least, most, range: state === 'difference' ? [-widest, widest] : [Math.floor(least), Math.max(Math.floor(least) + 1, Math.ceil(most))] };
 }
 
 /** Powers at which colours change within a range, D. */
@@ -73,17 +81,48 @@ export function colour(level: number, [from, to]: Range, state: MapState): strin
 }
 
 /** The contours of a sample that has the given zone, mm, drawn with `scale` px a mm. */
-export function contoursOf({ values, least, most }: Sample, range: Range, state: MapState, zone: number, scale: number): Contour[] {
-  const make = contours().size([GRID, GRID]);
-  const place = ([x, y]: number[]): Point => ({ x: tenth(offset(x! - 0.5, zone) * scale), y: tenth(offset(y! - 0.5, zone) * scale) });
+export function contoursOf({ grid, values, least, most }: Sample, range: Range, state: MapState, zone: number, scale: number): Contour[] {
+  const make = contours().size([grid, grid]);
   return levels(range, state).filter((value) => value > least && value <= most).map((value) => {
-    const rings = make.contour(values, value).coordinates.flatMap((polygon) => polygon.map((ring) => ring.map(place)));
-    return { value, path: rings.map((ring) => `M${ring.map(({ x, y }) => `${x},${y}`).join('L')}Z`).join(''), points: rings.flat() };
+    let path = '';
+    const points: Point[] = [];
+    for (const polygon of make.contour(values, value).coordinates) {
+      for (const ring of polygon) {
+        ring.forEach(([column, row], index) => {
+          const x = tenth(offset(column! - 0.5, grid, zone) * scale);
+          const y = tenth(offset(row! - 0.5, grid, zone) * scale);
+          points.push({ x, y });
+          path += `${index > 0 ? 'L' : 'M'}${x},${y}`;
+        });
+        path += 'Z';
+      }
+    }
+    return { value, path, points };
   });
 }
 
-function offset(index: number, zone: number): number {
-  return ((2 * index) / (GRID - 1) - 1) * BEYOND * zone;
+/** Plus where the power grows, minus where it falls, all over the zone: what a print in grey has in place of colours. @param size of a sign, px */
+export function signsOf({ at, zone }: PowerField, turn: number, scale: number, size: number): string {
+  let path = '';
+  for (let row = -Math.floor(zone); row <= zone; row += SIGNS_APART) {
+    for (let column = -Math.floor(zone) - (row % 2 === 0 ? 0 : SIGNS_APART / 2); column <= zone; column += SIGNS_APART) {
+      const distance = Math.hypot(column, row);
+      if (distance > zone - SIGNS_APART / 3) continue;
+      const value = at({ distance, direction: direction({ x: column, y: row }) - turn });
+      if (Math.abs(value) >= LEAST_SIGNED) path += signAt(tenth(column * scale), tenth(row * scale), size, value > 0);
+    }
+  }
+  return path;
+}
+
+/** A sign as a path, around a point. */
+export function signAt(x: number, y: number, size: number, plus: boolean): string {
+  const half = tenth(size / 2);
+  return `M${tenth(x - half)},${y}h${2 * half}${plus ? `M${x},${tenth(y - half)}v${2 * half}` : ''}`;
+}
+
+function offset(index: number, grid: number, zone: number): number {
+  return ((2 * index) / (grid - 1) - 1) * BEYOND * zone;
 }
 
 function tenth(value: number): number {

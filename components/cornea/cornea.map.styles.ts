@@ -18,6 +18,16 @@ export const mapStyles = css`
   .map-line.printed {
     stroke-width: 1;
   }
+  .map-line.less {
+    stroke-width: 0.75;
+    stroke-dasharray: 3 3;
+    opacity: 0.8;
+  }
+  .map-sign {
+    fill: none;
+    stroke: var(--_quiet);
+    opacity: 0.75;
+  }
   svg .map-figure {
     fill: var(--_ink);
     stroke: var(--_cornea);
@@ -35,6 +45,9 @@ export const mapStyles = css`
   }
   .map-tick {
     stroke: var(--_quiet);
+  }
+  .below {
+    display: none;
   }
   .map {
     margin: 0.75em 0 0;

@@ -1,17 +1,22 @@
 import { html, nothing, render, svg } from 'lit';
 import type { ReactiveController, ReactiveControllerHost, SVGTemplateResult, TemplateResult } from 'lit';
 import type { CornealPoint } from '../../core/shape.js';
-import { NBSP, decimal, withUnit } from '../internal/format.js';
+import { decimal, withUnit } from '../internal/format.js';
 import { direction, polar, px } from '../internal/geometry.js';
 import type { Say } from '../internal/language/language.js';
+import { lastOf } from '../internal/last.js';
+import { textSize } from '../internal/measure.js';
 import { addStyles } from '../internal/restyle.js';
 import { screenMatrix } from '../internal/screen-matrix.js';
 import type { Cornea } from './cornea.hands.js';
 import { MAP_POWERS, MAP_STATES, powerField } from './cornea.map.field.js';
 import type { FieldInput, MapPower, MapState, PowerField } from './cornea.map.field.js';
 import { isPrinted, printedOf, printedStep } from './cornea.map.labels.js';
-import { colour, contoursOf, levels, lowest, sample, STEP } from './cornea.map.parts.js';
+import { obstaclesOf } from './cornea.map.obstacles.js';
+import { GRID, STEP, colour, contoursOf, lowest, sample, signsOf } from './cornea.map.parts.js';
 import type { Contour, Range } from './cornea.map.parts.js';
+import { fileScale, pageScale, wrapped } from './cornea.map.scale.js';
+import type { Scale } from './cornea.map.scale.js';
 import { mapStyles } from './cornea.map.styles.js';
 import { mapWords } from './cornea.map.words.js';
 
@@ -21,6 +26,9 @@ export type Mapped = ReactiveControllerHost & HTMLElement & { readonly renderRoo
 /** Most powers printed on the contours. */
 const MOST_PRINTED = 8;
 
+/** Size of a sign of a difference over that of the figures. */
+const SIGN = 0.4;
+
 /** A map that is ready to be drawn. */
 interface Ready {
   field: PowerField;
@@ -28,14 +36,18 @@ interface Ready {
   contours: readonly Contour[];
   /** The level of the colour beneath all contours. */
   ground: number;
+  /** Signs of a difference, as a path; else empty. */
+  signs: string;
 }
 
 /** From figures to paths. */
-function readyOf(input: FieldInput & { turn: number; scale: number; range: Range | null }): Ready {
+function readyOf(input: FieldInput & { turn: number; scale: number; size: number; grid: number; range: Range | null }): Ready {
+  const { turn, scale, state } = input;
   const field = powerField(input);
-  const sampled = sample(field, input.turn, input.state);
+  const sampled = sample(field, turn, state, input.grid);
   const range: Range = input.range ? [Math.min(input.range[0], sampled.range[0]), Math.max(input.range[1], sampled.range[1])] : sampled.range;
-  return { field, range, contours: contoursOf(sampled, range, input.state, field.zone, input.scale), ground: lowest(sampled, range, input.state) };
+  const contours = contoursOf(sampled, range, state, field.zone, scale);
+  return { field, range, contours, ground: lowest(sampled, range, state), signs: state === 'difference' ? signsOf(field, turn, scale, SIGN * input.size) : '' };
 }
 
 /** A map of the power beneath the drawing of the cornea, its scale, and the power at a point that the reader chooses. */
@@ -59,24 +71,39 @@ export class CorneaMap implements ReactiveController {
     host.renderRoot.addEventListener('pointerout', this.#onPointerOut as EventListener);
   }
 
-  /** Colours, contours and their figures, to lie beneath the lines of the drawing. */
+  /** Colours, contours and signs, to lie beneath the lines of the drawing. */
   draw(): SVGTemplateResult {
-    const { field, range, contours, ground } = this.#now();
-    const layout = this.cornea.layout();
-    const radius = field.zone * layout.scale;
-    const step = printedStep(range, MOST_PRINTED);
-    const steep = this.cornea.model()!.outcome.before.meridian + layout.turn;
-    return svg`<clipPath id="map-zone"><circle r=${px(radius)}></circle></clipPath>
+    const { field, range, contours, ground, signs } = this.#now();
+    const state = this.#state;
+    const radius = px(field.zone * this.cornea.layout().scale);
+    const lines = (className: string, which: (contour: Contour) => boolean): SVGTemplateResult => svg`<path class="map-line ${className}" d=${contours.filter(which).map(({ path }) => path).join('')}></path>`;
+    const printed = ({ value }: Contour): boolean => isPrinted(value, this.#step());
+    return svg`<clipPath id="map-zone"><circle r=${radius}></circle></clipPath>
       <g part="map" clip-path="url(#map-zone)">
-        <g class=${`map-colours of-${this.#state}`}>
-          <circle r=${px(radius)} fill=${colour(ground, range, this.#state)}></circle>
-          ${contours.map(({ value, path }) => path && svg`<path d=${path} fill=${colour(value, range, this.#state)}></path>`)}
+        <g class="map-colours of-${state}">
+          <circle r=${radius} fill=${colour(ground, range, state)}></circle>
+          ${contours.map(({ value, path }) => path && svg`<path d=${path} fill=${colour(value, range, state)}></path>`)}
         </g>
-        ${contours.map(({ value, path }) => path && svg`<path class=${isPrinted(value, step) ? 'map-line printed' : 'map-line'} d=${path}></path>`)}
-      </g>
-      ${printedOf(contours, step, { room: 2.4 * layout.size, radius, steep }).map(
-        ({ value, x, y }) => svg`<text class="map-figure" x=${px(x)} y=${px(y)} text-anchor="middle" dy="0.35em">${this.#figure(value, step)}</text>`,
-      )}`;
+        ${lines('', (contour) => contour.value >= 0 && !printed(contour))} ${lines('printed', (contour) => contour.value >= 0 && printed(contour))}
+        ${state === 'difference' ? svg`${lines('less', ({ value }) => value < 0)}<path class="map-sign" d=${signs}></path>` : nothing}
+      </g>`;
+  }
+
+  /** The powers of contours, to stand on top of the lines of the drawing, where there is room for them. */
+  figures(): SVGTemplateResult {
+    const { contours, field } = this.#now();
+    const { plan, outcome } = this.cornea.model()!;
+    const layout = this.cornea.layout();
+    const step = this.#step();
+    const printed = printedOf({
+      contours: contours.filter(({ value }) => isPrinted(value, step)),
+      textOf: (value) => this.#figure(value, step),
+      size: layout.size,
+      radius: field.zone * layout.scale,
+      steep: outcome.before.meridian + layout.turn,
+      obstacles: obstaclesOf(plan, outcome, layout),
+    });
+    return svg`${printed.map(({ x, y, text }) => svg`<text class="map-figure" x=${px(x)} y=${px(y)} text-anchor="middle" dy="0.35em" pointer-events="none">${text}</text>`)}`;
   }
 
   /** The point is marked on top of everything else that the drawing has. */
@@ -92,12 +119,38 @@ export class CorneaMap implements ReactiveController {
     const { field } = this.#now();
     return html`<div class="map" role="group" aria-label=${say('name')}>
       <p>${say('heading', { power: say(this.#power), state: say(this.#state) })}</p>
-      ${this.#bar()}
+      ${pageScale(this.#scaled())} ${this.#fileScale()}
       <p class="map-ask">${say('ask')}</p>
       ${this.#slider('direction', 359, 1)} ${this.#slider('distance', Math.floor(10 * field.zone) / 10, 0.1)}
       <output aria-live="off">${this.#point ? this.#reading(this.#point) : nothing}</output>
       <p class="quiet">${say('shape')} ${field.illustrated ? say('illustration') : nothing}</p>
     </div>`;
+  }
+
+  #scaled(): Scale {
+    const { half, size } = this.cornea.layout();
+    return { range: this.#now().range, state: this.#state, width: 2 * half, size, figure: (value, step) => this.#figure(value, step) };
+  }
+
+  /** The scale with what the legend says of it, for who gets the drawing without the page. */
+  #fileScale(): TemplateResult {
+    const say = this.#say;
+    const scale = this.#scaled();
+    const { width, size } = scale;
+    const heading = say('heading', { power: say(this.#power), state: say(this.#state) });
+    const note = this.#now().field.illustrated ? say('illustration') : '';
+    return fileScale(scale, this.#linesOf({ width, size, heading, note, tag: this.cornea.language.tag }));
+  }
+
+  readonly #linesOf = lastOf(({ width, size, heading, note, tag }: { width: number; size: number; heading: string; note: string; tag: string }) => {
+    const family = `${tag} ${getComputedStyle(this.host).fontFamily}`;
+    const [above, below] = [heading, note].map((text) => wrapped(text, width - 2 * size, (line) => textSize(line, size, family).width));
+    return { above: above!, below: below! };
+  });
+
+  /** From one printed power to the next, D. */
+  #step(): number {
+    return printedStep(this.#now().range, MOST_PRINTED, this.#state === 'difference' ? STEP.difference : 1);
   }
 
   get #say(): Say<keyof typeof mapWords.en> {
@@ -116,12 +169,12 @@ export class CorneaMap implements ReactiveController {
 
   #now(): Ready {
     const { plan, outcome, moving } = this.cornea.model()!;
-    const { turn, scale } = this.cornea.layout();
+    const { turn, scale, size } = this.cornea.layout();
     const [state, power] = [this.#state, this.#power];
     const of = state + power;
     const range = moving && this.#scale?.of === of ? this.#scale.range : null;
     const { before, steps, meanPowerShift } = outcome;
-    const input = { plan, outcome: { before, steps, meanPowerShift }, state, power, turn, scale, range };
+    const input = { plan, outcome: { before, steps, meanPowerShift }, state, power, turn, scale, size, grid: moving ? GRID.moving : GRID.resting, range };
     const key = JSON.stringify(input);
     if (this.#last?.of !== key) this.#last = { of: key, ready: readyOf(input) };
     const { ready } = this.#last;
@@ -132,7 +185,7 @@ export class CorneaMap implements ReactiveController {
   /** A power as it stands on the map: with its sign where it is a difference. */
   #figure(value: number, step: number): string {
     const { numbers } = this.cornea.language;
-    return this.#sign(value) + decimal(Math.abs(value), step < 1 ? 1 : 0, numbers);
+    return this.#sign(value) + decimal(Math.abs(value), step < 0.5 ? 2 : step < 1 ? 1 : 0, numbers);
   }
 
   #sign(value: number): string {
@@ -159,24 +212,6 @@ export class CorneaMap implements ReactiveController {
     const end = x > 0;
     return svg`<g part="map-point" pointer-events="none"><circle class="map-point" cx=${px(x)} cy=${px(y)} r="4"></circle>
       <text class="map-figure" x=${px(x + (end ? -1 : 1) * size)} y=${px(y - size)} text-anchor=${end ? 'end' : 'start'}>${this.#value(point)}</text></g>`;
-  }
-
-  /** The scale: as wide as the drawing, each colour from its power to the next. */
-  #bar(): SVGTemplateResult | TemplateResult {
-    const { half, size } = this.cornea.layout();
-    const { range } = this.#now();
-    const [from, to] = range;
-    const inset = 2 * size;
-    const width = 2 * half - 2 * inset;
-    const at = (value: number): number => px(inset + (width * (value - from)) / (to - from));
-    const step = printedStep(range, Math.max(2, width / (3.5 * size)));
-    const state = this.#state;
-    const ticks = [...levels(range, state), to].filter((value) => isPrinted(value, step));
-    return html`<svg class="map-scale" aria-hidden="true" font-size=${size} viewBox="0 0 ${2 * half} ${px(2.6 * size)}">
-      <rect class="map-ground" x=${inset} width=${px(width)} height=${size}></rect>
-      <g class=${`map-colours of-${this.#state}`}>${levels(range, state).map((level) => svg`<rect x=${at(level)} width=${px(at(level + STEP[state]) - at(level))} height=${size} fill=${colour(level, range, state)}></rect>`)}</g>
-      ${ticks.map((value) => svg`<line class="map-tick" x1=${at(value)} x2=${at(value)} y2=${px(1.25 * size)}></line><text x=${at(value)} y=${px(2.3 * size)} text-anchor="middle">${this.#figure(value, step)}${value === to ? `${NBSP}D` : nothing}</text>`)}
-    </svg>`;
   }
 
   #slider(name: keyof CornealPoint, max: number, step: number): TemplateResult {

@@ -86,7 +86,7 @@ export class AstigCornea extends AstigDrawing {
         font-size=${layout.size}
         viewBox="${-half} ${-halfHeight} ${2 * half} ${2 * halfHeight}"
       >
-        ${drawCornea(plan, outcome, layout, this.hideSpread, map?.draw())} ${hands?.handles()}
+        ${drawCornea(plan, outcome, layout, this.hideSpread, map?.draw())} ${map?.figures()} ${hands?.handles()}
       </svg>
       ${hands?.sliders()} ${map?.legend()}
       ${corneaKey(plan, outcome, language)}
