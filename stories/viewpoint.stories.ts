@@ -24,3 +24,17 @@ export const ThreeSeats: StoryObj<EyeArgs> = {
       'seats',
     ),
 };
+
+/** The same with the power beneath: it turns with the eye, its figures stay upright. */
+export const ThreeSeatsWithMap: StoryObj<EyeArgs> = {
+  name: 'Three seats, with a map of the power',
+  render: ({ eye }) =>
+    alone(
+      html`<astig-case class="side-by-side" .plan=${eyeOf(eye).plan}>
+        <astig-cornea map="after" viewpoint="facing"></astig-cornea>
+        <astig-cornea map="after" viewpoint="above"></astig-cornea>
+        <astig-cornea map="after" viewpoint="temporal"></astig-cornea>
+      </astig-case>`,
+      'seats',
+    ),
+};

@@ -17,16 +17,18 @@ export const mapStyles = css`
   }
   .map-line.printed {
     stroke-width: 1;
+    opacity: 0.8;
   }
   .map-line.less {
+    stroke: var(--_ink);
     stroke-width: 0.75;
     stroke-dasharray: 3 3;
-    opacity: 0.8;
+    opacity: 0.65;
   }
   .map-sign {
     fill: none;
-    stroke: var(--_quiet);
-    opacity: 0.75;
+    stroke: var(--_ink);
+    opacity: 0.7;
   }
   svg .map-figure {
     fill: var(--_ink);

@@ -3,18 +3,21 @@ import type { ReactiveController, ReactiveControllerHost, SVGTemplateResult, Tem
 import type { CornealPoint } from '../../core/shape.js';
 import { decimal, withUnit } from '../internal/format.js';
 import { direction, polar, px } from '../internal/geometry.js';
+import type { Point } from '../internal/geometry.js';
 import type { Say } from '../internal/language/language.js';
 import { lastOf } from '../internal/last.js';
 import { textSize } from '../internal/measure.js';
 import { addStyles } from '../internal/restyle.js';
 import { screenMatrix } from '../internal/screen-matrix.js';
 import type { Cornea } from './cornea.hands.js';
-import { MAP_POWERS, MAP_STATES, powerField } from './cornea.map.field.js';
-import type { FieldInput, MapPower, MapState, PowerField } from './cornea.map.field.js';
+import { MAP_POWERS, MAP_STATES } from './cornea.map.field.js';
+import type { MapPower, MapState } from './cornea.map.field.js';
 import { isPrinted, printedOf, printedStep } from './cornea.map.labels.js';
 import { obstaclesOf } from './cornea.map.obstacles.js';
-import { GRID, STEP, colour, contoursOf, lowest, sample, signsOf } from './cornea.map.parts.js';
+import { GRID, STEP, colour } from './cornea.map.parts.js';
 import type { Contour, Range } from './cornea.map.parts.js';
+import { readyOf } from './cornea.map.ready.js';
+import type { Ready } from './cornea.map.ready.js';
 import { fileScale, pageScale, wrapped } from './cornea.map.scale.js';
 import type { Scale } from './cornea.map.scale.js';
 import { mapStyles } from './cornea.map.styles.js';
@@ -25,30 +28,6 @@ export type Mapped = ReactiveControllerHost & HTMLElement & { readonly renderRoo
 
 /** Most powers printed on the contours. */
 const MOST_PRINTED = 8;
-
-/** Size of a sign of a difference over that of the figures. */
-const SIGN = 0.4;
-
-/** A map that is ready to be drawn. */
-interface Ready {
-  field: PowerField;
-  range: Range;
-  contours: readonly Contour[];
-  /** The level of the colour beneath all contours. */
-  ground: number;
-  /** Signs of a difference, as a path; else empty. */
-  signs: string;
-}
-
-/** From figures to paths. */
-function readyOf(input: FieldInput & { turn: number; scale: number; size: number; grid: number; range: Range | null }): Ready {
-  const { turn, scale, state } = input;
-  const field = powerField(input);
-  const sampled = sample(field, turn, state, input.grid);
-  const range: Range = input.range ? [Math.min(input.range[0], sampled.range[0]), Math.max(input.range[1], sampled.range[1])] : sampled.range;
-  const contours = contoursOf(sampled, range, state, field.zone, scale);
-  return { field, range, contours, ground: lowest(sampled, range, state), signs: state === 'difference' ? signsOf(field, turn, scale, SIGN * input.size) : '' };
-}
 
 /** A map of the power beneath the drawing of the cornea, its scale, and the power at a point that the reader chooses. */
 export class CorneaMap implements ReactiveController {
@@ -95,6 +74,7 @@ export class CorneaMap implements ReactiveController {
     const { plan, outcome } = this.cornea.model()!;
     const layout = this.cornea.layout();
     const step = this.#step();
+    const asked = this.#point && this.#marked(this.#point).text;
     const printed = printedOf({
       contours: contours.filter(({ value }) => isPrinted(value, step)),
       textOf: (value) => this.#figure(value, step),
@@ -103,7 +83,9 @@ export class CorneaMap implements ReactiveController {
       steep: outcome.before.meridian + layout.turn,
       obstacles: obstaclesOf(plan, outcome, layout),
     });
-    return svg`${printed.map(({ x, y, text }) => svg`<text class="map-figure" x=${px(x)} y=${px(y)} text-anchor="middle" dy="0.35em" pointer-events="none">${text}</text>`)}`;
+    // The power that is asked for comes first.
+    const shown = printed.filter(({ x, y }) => !asked || Math.abs(x - asked.x) > 5 * layout.size || Math.abs(y - asked.y) > 2 * layout.size);
+    return svg`${shown.map(({ x, y, text }) => svg`<text class="map-figure" x=${px(x)} y=${px(y)} text-anchor="middle" dy="0.35em" pointer-events="none">${text}</text>`)}`;
   }
 
   /** The point is marked on top of everything else that the drawing has. */
@@ -185,7 +167,7 @@ export class CorneaMap implements ReactiveController {
   /** A power as it stands on the map: with its sign where it is a difference. */
   #figure(value: number, step: number): string {
     const { numbers } = this.cornea.language;
-    return this.#sign(value) + decimal(Math.abs(value), step < 0.5 ? 2 : step < 1 ? 1 : 0, numbers);
+    return this.#sign(value) + decimal(Math.abs(value), value === 0 || step >= 1 ? 0 : step < 0.5 ? 2 : 1, numbers);
   }
 
   #sign(value: number): string {
@@ -205,13 +187,19 @@ export class CorneaMap implements ReactiveController {
     return this.#say('reading', { power: this.#value({ distance, direction }), direction: withUnit(String(Math.round(direction) % 360), '°', numbers), distance: withUnit(decimal(distance, 1, numbers), 'mm', numbers) });
   }
 
-  /** The point that is asked for, with the power there. A mark of the page: what gives the drawing away leaves it out. */
-  #mark(point: CornealPoint): SVGTemplateResult {
-    const { scale, turn, size } = this.cornea.layout();
-    const { x, y } = polar(point.direction + turn, point.distance * scale);
-    const end = x > 0;
-    return svg`<g part="map-point" pointer-events="none"><circle class="map-point" cx=${px(x)} cy=${px(y)} r="4"></circle>
-      <text class="map-figure" x=${px(x + (end ? -1 : 1) * size)} y=${px(y - size)} text-anchor=${end ? 'end' : 'start'}>${this.#value(point)}</text></g>`;
+  /** The point that is asked for, and where the power there is written: above it, within the drawing. */
+  #marked({ direction: towards, distance }: CornealPoint): { point: Point; text: Point } {
+    const { scale, turn, size, half } = this.cornea.layout();
+    const point = polar(towards + turn, distance * scale);
+    const most = half - 2.5 * size;
+    return { point, text: { x: Math.min(most, Math.max(-most, point.x)), y: point.y - 0.9 * size } };
+  }
+
+  /** A mark of the page: what gives the drawing away leaves it out. */
+  #mark(asked: CornealPoint): SVGTemplateResult {
+    const { point, text } = this.#marked(asked);
+    return svg`<g part="map-point" pointer-events="none"><circle class="map-point" cx=${px(point.x)} cy=${px(point.y)} r="4"></circle>
+      <text class="map-figure" x=${px(text.x)} y=${px(text.y)} text-anchor="middle">${this.#value(asked)}</text></g>`;
   }
 
   #slider(name: keyof CornealPoint, max: number, step: number): TemplateResult {

@@ -1,10 +1,13 @@
 import { expect, fixture, html } from '@open-wc/testing';
+import fc from 'fast-check';
 import { resetMouse, sendKeys, sendMouse } from '@web/test-runner-commands';
 import { cornealSurface, shapeAfter, shapeBefore } from '../../core/shape.js';
 import { evaluatePlan } from '../../core/index.js';
 import type { AstigCase } from '../../components/case/case.js';
 import type { AstigCornea } from '../../components/cornea/cornea.js';
 import type { EyeSide } from '../../core/index.js';
+import { inkBox } from './ink.js';
+import { anyPlan, faults } from './label-faults.js';
 import { CEDAR, apart, bringIntoView, centreOf, dragMouse, drawn, onEye } from './support.js';
 
 const OUTLINE = '[part=map] .map-line';
@@ -174,6 +177,78 @@ describe('astig-cornea map', () => {
     expect(file.querySelectorAll('clipPath circle').length).to.equal(1);
     expect(root.querySelectorAll('[part=map-point]').length).to.equal(1);
     expect(file.documentElement.outerHTML.includes('r="4"')).to.equal(false);
+  });
+
+  it('carries its scale in the file, and what it is', async () => {
+    for (const [map, illustrated] of [['before', false], ['difference', true]] as const) {
+      const { cornea, root } = await mapped({ map });
+      const file = new DOMParser().parseFromString(cornea.toSVG(), 'image/svg+xml').documentElement;
+      const [x, y, width, height] = file.getAttribute('viewBox')!.split(' ').map(Number);
+      const scale = file.querySelector(':scope > svg')!;
+      expect([x, width]).to.deep.equal([-width! / 2, root.querySelector('svg')!.viewBox.baseVal.width]);
+      expect(Number(scale.getAttribute('y')) + Number(scale.getAttribute('height'))).to.be.closeTo(y! + height!, 0.01);
+      expect(height).to.be.greaterThan(root.querySelector('svg')!.viewBox.baseVal.height);
+      const texts = [...scale.querySelectorAll('text')].map((text) => text.textContent);
+      for (const tick of root.querySelectorAll('.map-scale:not(.below) text')) expect(texts).to.include(tick.textContent);
+      expect(texts.join(' ')).to.contain(`Axial power of the cornea, ${map === 'before' ? 'before the operation' : 'what the operation changes'}`);
+      expect(texts.join(' ').includes('Illustration')).to.equal(illustrated);
+      const bitmap = await createImageBitmap(await cornea.toPNG({ width: 400 }));
+      expect(bitmap.height / bitmap.width).to.be.closeTo(height! / width!, 0.01);
+    }
+  });
+
+  it('writes all of its file within the drawing, no text over another', async () => {
+    for (const lang of ['en', 'de', 'zh', 'ar']) {
+      const { cornea } = await mapped({ map: 'difference', power: 'tangential' });
+      cornea.lang = lang;
+      cornea.parentElement!.parentElement!.style.inlineSize = '300px';
+      await new Promise((done) => setTimeout(done, 600));
+      await drawn(cornea);
+      const holder = document.createElement('div');
+      holder.innerHTML = cornea.toSVG();
+      document.body.append(holder);
+      expect(faults(holder.querySelector('svg')!), lang).to.deep.equal([]);
+      holder.remove();
+    }
+  });
+
+  it('tells more from less by signs and dashes alone', async () => {
+    for (const [eye, viewpoint, turn] of [['right', 'facing', 0], ['left', 'temporal', 270]] as const) {
+      const { root } = await mapped({ map: 'difference', eye, viewpoint });
+      const scale = scaleOf(root);
+      const signs = [...root.querySelector('[part=map] .map-sign')!.getAttribute('d')!.matchAll(/M([-\d.]+),([-\d.]+)h([\d.]+)(M[-\d.,]+v[\d.]+)?/g)];
+      expect(signs.length).to.be.greaterThan(40);
+      for (const [, left, y, length, upright] of signs) {
+        const x = Number(left) + Number(length) / 2;
+        const { before, after } = powers(eye, Math.hypot(x, Number(y)) / scale, (Math.atan2(-Number(y), x) * 180) / Math.PI - turn);
+        const change = after.axial - before.axial;
+        expect(upright ? change : -change, `${x} ${y}`).to.be.at.least(0.045);
+      }
+      expect(new Set(signs.map(([, , , , upright]) => Boolean(upright))).size, 'both').to.equal(2);
+      const dashed = (line: Element): boolean => getComputedStyle(line).strokeDasharray !== 'none';
+      expect([...root.querySelectorAll('[part=map] .map-line')].map((line) => [line.classList.contains('less'), dashed(line)]).every(([less, dash]) => less === dash)).to.equal(true);
+    }
+  });
+
+  it('has its figures clear of handles, of each other and of the dial, on top of all lines', async () => {
+    const { eye, cornea, root } = await mapped({ map: 'after' });
+    let figures = 0;
+    for (const plan of fc.sample(anyPlan, { numRuns: 25, seed: 7 })) {
+      eye.plan = { ...plan, steepK: Math.min(plan.steepK!, plan.flatK! + 4) };
+      await drawn(eye, cornea);
+      const drawing = root.querySelector<SVGSVGElement>('.plate > svg')!;
+      expect(faults(drawing), JSON.stringify(plan)).to.deep.equal([]);
+      const labels = [...drawing.querySelectorAll(':scope > .map-figure')];
+      figures += labels.length;
+      const knobs = [...drawing.querySelectorAll('.knob')].map((knob) => knob.getBoundingClientRect());
+      for (const label of labels) {
+        const box = inkBox(label as SVGTextElement);
+        expect(knobs.some((knob) => knob.left < box.right && knob.right > box.left && knob.top < box.bottom && knob.bottom > box.top), `${label.textContent} of ${JSON.stringify(plan)}`).to.equal(false);
+        const last = drawing.querySelector('[part=arc], [part=incision], .remaining-petals');
+        if (last) expect(Boolean(last.compareDocumentPosition(label) & Node.DOCUMENT_POSITION_FOLLOWING)).to.equal(true);
+      }
+    }
+    expect(figures).to.be.greaterThan(50);
   });
 
   it('takes an unknown word for what is usual', async () => {
