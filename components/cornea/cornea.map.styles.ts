@@ -16,6 +16,7 @@ export const mapStyles = css`
     opacity: 0.55;
   }
   .map-line.printed {
+    stroke: var(--_ink);
     stroke-width: 1;
     opacity: 0.8;
   }
@@ -23,12 +24,12 @@ export const mapStyles = css`
     stroke: var(--_ink);
     stroke-width: 0.75;
     stroke-dasharray: 3 3;
-    opacity: 0.65;
+    opacity: 0.8;
   }
   .map-sign {
     fill: none;
     stroke: var(--_ink);
-    opacity: 0.7;
+    opacity: 0.8;
   }
   svg .map-figure {
     fill: var(--_ink);

@@ -33,10 +33,12 @@ const MOST_PRINTED = 8;
 export class CorneaMap implements ReactiveController {
   /** Where the power is asked for; null when it is not. */
   #point: CornealPoint | null = null;
+  /** Where it was asked for last: from there the sliders go on, also from the one to the other. */
+  #last: CornealPoint = { distance: 0, direction: 0 };
   /** Of what the scale was made, and how far it goes. Within a movement it only grows. */
   #scale: { of: string; range: Range } | null = null;
   readonly #front: SVGGElement;
-  #last: { of: string; ready: Ready } | null = null;
+  #made: { of: string; ready: Ready } | null = null;
 
   constructor(
     private readonly host: Mapped,
@@ -158,8 +160,8 @@ export class CorneaMap implements ReactiveController {
     const { before, steps, meanPowerShift } = outcome;
     const input = { plan, outcome: { before, steps, meanPowerShift }, state, power, turn, scale, size, grid: moving ? GRID.moving : GRID.resting, range };
     const key = JSON.stringify(input);
-    if (this.#last?.of !== key) this.#last = { of: key, ready: readyOf(input) };
-    const { ready } = this.#last;
+    if (this.#made?.of !== key) this.#made = { of: key, ready: readyOf(input) };
+    const { ready } = this.#made;
     this.#scale = { of, range: ready.range };
     return ready;
   }
@@ -203,7 +205,7 @@ export class CorneaMap implements ReactiveController {
   }
 
   #slider(name: keyof CornealPoint, max: number, step: number): TemplateResult {
-    const point = this.#point ?? { distance: 0, direction: 0 };
+    const point = this.#last;
     return html`<label class="map-ask"><span>${this.#say(name)}</span>
       <input type="range" name=${name} min="0" max=${max} step=${step} .value=${String(point[name])} aria-valuetext=${this.#reading(point)}
         @focus=${() => this.#ask(point)}
@@ -218,6 +220,7 @@ export class CorneaMap implements ReactiveController {
 
   #ask(point: CornealPoint | null): void {
     this.#point = point;
+    if (point) this.#last = point;
     this.host.requestUpdate();
   }
 
