@@ -1,5 +1,5 @@
 import type { CompletePlan, PlanOutcome } from '../../core/numbers.js';
-import { cornealSurface, reachOf, shapeAfter, shapeBefore } from '../../core/shape.js';
+import { cornealPower, reachOf, shapeAfter, shapeBefore } from '../../core/shape.js';
 import type { CornealPoint } from '../../core/shape.js';
 import { RADII } from '../internal/dial-layout.js';
 
@@ -33,15 +33,15 @@ export interface FieldInput {
 export function powerField({ plan, outcome, state, power }: FieldInput): PowerField {
   const shapes = { before: shapeBefore(plan), after: shapeAfter(plan, outcome) };
   const zone = Math.min(RADII.limbus, ...Object.values(shapes).map(reachOf));
-  const before = cornealSurface(shapes.before);
-  const after = cornealSurface(shapes.after);
+  const before = cornealPower(shapes.before, power);
+  const after = cornealPower(shapes.after, power);
   return {
     zone,
     illustrated: state !== 'before' && (shapes.after.local ?? []).length > 0,
     at: ({ distance, direction }) => {
       const point = { distance: Math.min(distance, zone), direction };
-      if (state === 'difference') return after(point)[power] - before(point)[power];
-      return (state === 'before' ? before : after)(point)[power];
+      if (state === 'difference') return after(point) - before(point);
+      return (state === 'before' ? before : after)(point);
     },
   };
 }

@@ -44,8 +44,7 @@ export function obstaclesOf(plan: CompletePlan, { before, after }: Pick<PlanOutc
   if (plan.lensCylinder && plan.lensMeridian !== null) meridian(plan.lensMeridian);
   if (plan.arcSite !== null) for (const site of [plan.arcSite, plan.arcSite + 180].slice(0, plan.arcCount)) cut(site, plan.arcLength / 2, plan.arcZone / 2);
   if (plan.incisionSite !== null) {
-    const half = (plan.incisionWidth / RADII.limbus / 2) * (180 / Math.PI);
-    for (const share of [0, 1 / 3, 2 / 3, 1]) cut(plan.incisionSite, half * 1.3, RADII.limbus - share * TUNNEL);
+    discs.push({ ...polar(plan.incisionSite + frame.turn, (RADII.limbus - TUNNEL / 2) * frame.scale), r: (plan.incisionWidth / 2 + 0.2) * frame.scale });
   }
   return { lines, discs };
 }

@@ -17,8 +17,8 @@ export const mapStyles = css`
   }
   .map-line.printed {
     stroke: var(--_ink);
-    stroke-width: 1;
-    opacity: 0.8;
+    stroke-width: 0.75;
+    opacity: 1;
   }
   .map-line.less {
     stroke: var(--_ink);
