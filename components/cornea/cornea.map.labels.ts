@@ -1,7 +1,6 @@
 import { direction } from '../internal/geometry.js';
-import type { Box, Point } from '../internal/geometry.js';
-import { crosses } from '../internal/labels.js';
-import type { Obstacles } from './cornea.map.obstacles.js';
+import type { Point } from '../internal/geometry.js';
+import type { Disc } from './cornea.map.obstacles.js';
 import type { Contour } from './cornea.map.parts.js';
 
 /** A power printed on its contour. */
@@ -37,7 +36,7 @@ export interface PrintedInput {
   radius: number;
   /** Steep meridian as drawn, degrees. */
   steep: number;
-  obstacles: Obstacles;
+  obstacles: readonly Disc[];
 }
 
 /** One place on each contour, clear of the edge, of what is drawn and of the other figures; a contour without such a place has none. */
@@ -60,7 +59,7 @@ export function printedOf({ contours, textOf, size, radius, steep, obstacles }: 
   return printed;
 }
 
-function taken({ x, y }: Point, half: Point, { lines, discs }: Obstacles): boolean {
-  const box: Box = { left: x - half.x, right: x + half.x, top: y - half.y, bottom: y + half.y };
-  return discs.some((disc) => Math.hypot(Math.max(Math.abs(x - disc.x) - half.x, 0), Math.max(Math.abs(y - disc.y) - half.y, 0)) < disc.r) || lines.some((line) => crosses(line, box));
+/** Whether a text around a point, half as large as given, touches something. */
+function taken({ x, y }: Point, half: Point, obstacles: readonly Disc[]): boolean {
+  return obstacles.some((disc) => Math.hypot(Math.max(Math.abs(x - disc.x) - half.x, 0), Math.max(Math.abs(y - disc.y) - half.y, 0)) <= disc.r);
 }
