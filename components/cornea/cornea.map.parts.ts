@@ -12,8 +12,8 @@ const BEYOND = 1.06;
 /** From one contour to the next, D. */
 export const STEP: Record<MapState, number> = { before: 0.5, after: 0.5, difference: 0.25 };
 
-/** Changes below this have no sign, D: they would print as nothing. */
-export const LEAST_SIGNED = 0.05;
+/** Changes below this have no sign, D: they print as 0.00. */
+export const LEAST_SIGNED = 0.005;
 
 /** From one sign of a change to the next, mm. */
 const SIGNS_APART = 1;
@@ -101,22 +101,27 @@ export function contoursOf({ grid, values, least, most }: Sample, range: Range, 
   });
 }
 
-/** Plus where the power grows, minus where it falls, all over the zone: what a print in grey has in place of colours. @param size of a sign, px */
-export function signsOf({ at, zone }: PowerField, turn: number, scale: number, size: number): string {
-  let path = '';
+/** Where a power grows, or falls. */
+export interface Sign extends Point {
+  plus: boolean;
+}
+
+/** Plus where the power grows, minus where it falls, all over the zone: what a print in grey has in place of colours. */
+export function signsOf({ at, zone }: PowerField, turn: number, scale: number): Sign[] {
+  const signs: Sign[] = [];
   for (let row = -Math.floor(zone); row <= zone; row += SIGNS_APART) {
     for (let column = -Math.floor(zone) - (row % 2 === 0 ? 0 : SIGNS_APART / 2); column <= zone; column += SIGNS_APART) {
       const distance = Math.hypot(column, row);
       if (distance > zone - SIGNS_APART / 3) continue;
       const value = at({ distance, direction: direction({ x: column, y: row }) - turn });
-      if (Math.abs(value) >= LEAST_SIGNED) path += signAt(tenth(column * scale), tenth(row * scale), size, value > 0);
+      if (Math.abs(value) >= LEAST_SIGNED) signs.push({ x: tenth(column * scale), y: tenth(row * scale), plus: value > 0 });
     }
   }
-  return path;
+  return signs;
 }
 
-/** A sign as a path, around a point. */
-export function signAt(x: number, y: number, size: number, plus: boolean): string {
+/** A sign as a path. @param size px */
+export function signPath({ x, y, plus }: Sign, size: number): string {
   const half = tenth(size / 2);
   return `M${tenth(x - half)},${y}h${2 * half}${plus ? `M${x},${tenth(y - half)}v${2 * half}` : ''}`;
 }

@@ -1,10 +1,7 @@
 import { powerField } from './cornea.map.field.js';
 import type { FieldInput, PowerField } from './cornea.map.field.js';
 import { contoursOf, lowest, sample, signsOf } from './cornea.map.parts.js';
-import type { Contour, Range } from './cornea.map.parts.js';
-
-/** Size of a sign of a difference over that of the figures. */
-const SIGN = 0.4;
+import type { Contour, Range, Sign } from './cornea.map.parts.js';
 
 /** A map that is ready to be drawn. */
 export interface Ready {
@@ -13,15 +10,14 @@ export interface Ready {
   contours: readonly Contour[];
   /** The level of the colour beneath all contours. */
   ground: number;
-  /** Signs of a difference, as a path; else empty. */
-  signs: string;
+  /** Of a difference; else none. */
+  signs: readonly Sign[];
 }
 
 export interface ReadyInput extends FieldInput {
-  /** How the drawing stands: degrees, px a mm, and size of its figures, px. */
+  /** How the drawing stands: degrees, and px a mm. */
   turn: number;
   scale: number;
-  size: number;
   /** Points of the grid along each side. */
   grid: number;
   /** What the scale has to hold besides, or null. */
@@ -35,5 +31,5 @@ export function readyOf(input: ReadyInput): Ready {
   const sampled = sample(field, turn, state, input.grid);
   const range: Range = input.range ? [Math.min(input.range[0], sampled.range[0]), Math.max(input.range[1], sampled.range[1])] : sampled.range;
   const contours = contoursOf(sampled, range, state, field.zone, scale);
-  return { field, range, contours, ground: lowest(sampled, range, state), signs: state === 'difference' ? signsOf(field, turn, scale, SIGN * input.size) : '' };
+  return { field, range, contours, ground: lowest(sampled, range, state), signs: state === 'difference' ? signsOf(field, turn, scale) : [] };
 }

@@ -4,7 +4,7 @@ import { NBSP } from '../internal/format.js';
 import { px } from '../internal/geometry.js';
 import type { MapState } from './cornea.map.field.js';
 import { isPrinted, printedStep } from './cornea.map.labels.js';
-import { LEAST_SIGNED, STEP, colour, levels, signAt } from './cornea.map.parts.js';
+import { LEAST_SIGNED, STEP, colour, levels, signPath } from './cornea.map.parts.js';
 import type { Range } from './cornea.map.parts.js';
 
 /** A scale: as wide as the drawing, each colour from its power to the next. CSS px. */
@@ -23,6 +23,9 @@ export interface FileTexts {
   above: readonly string[];
   below: readonly string[];
 }
+
+/** Size of a sign of a difference over that of the figures. */
+export const SIGN = 0.4;
 
 /** Heights over the size of the figures: of the colours with their figures, of a line of text, and of the room above all. */
 const HEIGHT = { scale: 2.6, line: 1.35, gap: 0.75 } as const;
@@ -68,9 +71,10 @@ function bar({ range, state, width, size, figure }: Scale, top: number): SVGTemp
   const step = printedStep(range, Math.max(2, long / (3.5 * size)), 0.5);
   const shown = levels(range, state);
   const signed = state === 'difference' ? shown.map((level) => level + STEP[state] / 2).filter((middle) => Math.abs(middle) >= LEAST_SIGNED) : [];
+  const ticks = [...shown, to].filter((value) => isPrinted(value, step));
   const y = px(top);
   return svg`<rect class="map-ground" x=${inset} y=${y} width=${px(long)} height=${size}></rect>
     <g class="map-colours of-${state}">${shown.map((level) => svg`<rect x=${at(level)} y=${y} width=${px(at(level + STEP[state]) - at(level))} height=${size} fill=${colour(level, range, state)}></rect>`)}</g>
-    <path class="map-sign" d=${signed.map((middle) => signAt(at(middle), px(top + size / 2), 0.4 * size, middle > 0)).join('')}></path>
-    ${[...shown, to].filter((value) => isPrinted(value, step)).map((value) => svg`<line class="map-tick" x1=${at(value)} x2=${at(value)} y1=${y} y2=${px(top + 1.25 * size)}></line><text x=${at(value)} y=${px(top + 2.3 * size)} text-anchor="middle">${figure(value, step)}${value === to ? `${NBSP}D` : nothing}</text>`)}`;
+    <path class="map-sign" d=${signed.map((middle) => signPath({ x: at(middle), y: px(top + size / 2), plus: middle > 0 }, SIGN * size)).join('')}></path>
+    ${ticks.map((value) => svg`<line class="map-tick" x1=${at(value)} x2=${at(value)} y1=${y} y2=${px(top + 1.25 * size)}></line><text x=${at(value)} y=${px(top + 2.3 * size)} text-anchor="middle">${figure(value, step)}${value === ticks.at(-1) ? `${NBSP}D` : nothing}</text>`)}`;
 }

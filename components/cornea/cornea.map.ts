@@ -13,12 +13,13 @@ import type { Cornea } from './cornea.hands.js';
 import { MAP_POWERS, MAP_STATES } from './cornea.map.field.js';
 import type { MapPower, MapState } from './cornea.map.field.js';
 import { isPrinted, printedOf, printedStep } from './cornea.map.labels.js';
+import type { Printed } from './cornea.map.labels.js';
 import { obstaclesOf } from './cornea.map.obstacles.js';
-import { GRID, STEP, colour } from './cornea.map.parts.js';
+import { GRID, STEP, colour, signPath } from './cornea.map.parts.js';
 import type { Contour, Range } from './cornea.map.parts.js';
 import { readyOf } from './cornea.map.ready.js';
 import type { Ready } from './cornea.map.ready.js';
-import { fileScale, pageScale, wrapped } from './cornea.map.scale.js';
+import { SIGN, fileScale, pageScale, wrapped } from './cornea.map.scale.js';
 import type { Scale } from './cornea.map.scale.js';
 import { mapStyles } from './cornea.map.styles.js';
 import { mapWords } from './cornea.map.words.js';
@@ -37,6 +38,7 @@ export class CorneaMap implements ReactiveController {
   #last: CornealPoint = { distance: 0, direction: 0 };
   /** Of what the scale was made, and how far it goes. Within a movement it only grows. */
   #scale: { of: string; range: Range } | null = null;
+  #figures: readonly Printed[] = [];
   readonly #front: SVGGElement;
   #made: { of: string; ready: Ready } | null = null;
 
@@ -56,7 +58,11 @@ export class CorneaMap implements ReactiveController {
   draw(): SVGTemplateResult {
     const { field, range, contours, ground, signs } = this.#now();
     const state = this.#state;
-    const radius = px(field.zone * this.cornea.layout().scale);
+    const { scale, size } = this.cornea.layout();
+    const radius = px(field.zone * scale);
+    this.#figures = this.#placed();
+    // A sign beside a figure would be read as its own.
+    const apart = signs.filter(({ x, y }) => this.#figures.every((figure) => Math.abs(x - figure.x) > 2.5 * size || Math.abs(y - figure.y) > size));
     const lines = (className: string, which: (contour: Contour) => boolean): SVGTemplateResult => svg`<path class="map-line ${className}" d=${contours.filter(which).map(({ path }) => path).join('')}></path>`;
     const printed = ({ value }: Contour): boolean => isPrinted(value, this.#step());
     return svg`<clipPath id="map-zone"><circle r=${radius}></circle></clipPath>
@@ -66,28 +72,31 @@ export class CorneaMap implements ReactiveController {
           ${contours.map(({ value, path }) => path && svg`<path d=${path} fill=${colour(value, range, state)}></path>`)}
         </g>
         ${lines('', (contour) => contour.value >= 0 && !printed(contour))} ${lines('printed', (contour) => contour.value >= 0 && printed(contour))}
-        ${state === 'difference' ? svg`${lines('less', ({ value }) => value < 0)}<path class="map-sign" d=${signs}></path>` : nothing}
+        ${state === 'difference' ? svg`${lines('less', ({ value }) => value < 0)}<path class="map-sign" d=${apart.map((sign) => signPath(sign, SIGN * size)).join('')}></path>` : nothing}
       </g>`;
   }
 
-  /** The powers of contours, to stand on top of the lines of the drawing, where there is room for them. */
+  /** The powers of contours, to stand on top of the lines of the drawing. */
   figures(): SVGTemplateResult {
+    return svg`${this.#figures.map(({ x, y, text }) => svg`<text class="map-figure" x=${px(x)} y=${px(y)} text-anchor="middle" dy="0.35em" pointer-events="none">${text}</text>`)}`;
+  }
+
+  /** Where there is room for powers of contours. The power that is asked for comes first. */
+  #placed(): Printed[] {
     const { contours, field } = this.#now();
     const { plan, outcome } = this.cornea.model()!;
     const layout = this.cornea.layout();
+    const { size } = layout;
     const step = this.#step();
     const asked = this.#point && this.#marked(this.#point).text;
-    const printed = printedOf({
+    return printedOf({
       contours: contours.filter(({ value }) => isPrinted(value, step)),
       textOf: (value) => this.#figure(value, step),
-      size: layout.size,
+      size,
       radius: field.zone * layout.scale,
       steep: outcome.before.meridian + layout.turn,
       obstacles: obstaclesOf(plan, outcome, layout),
-    });
-    // The power that is asked for comes first.
-    const shown = printed.filter(({ x, y }) => !asked || Math.abs(x - asked.x) > 5 * layout.size || Math.abs(y - asked.y) > 2 * layout.size);
-    return svg`${shown.map(({ x, y, text }) => svg`<text class="map-figure" x=${px(x)} y=${px(y)} text-anchor="middle" dy="0.35em" pointer-events="none">${text}</text>`)}`;
+    }).filter(({ x, y }) => !asked || Math.abs(x - asked.x) > 5 * size || Math.abs(y - asked.y) > 2 * size);
   }
 
   /** The point is marked on top of everything else that the drawing has. */
@@ -153,12 +162,12 @@ export class CorneaMap implements ReactiveController {
 
   #now(): Ready {
     const { plan, outcome, moving } = this.cornea.model()!;
-    const { turn, scale, size } = this.cornea.layout();
+    const { turn, scale } = this.cornea.layout();
     const [state, power] = [this.#state, this.#power];
     const of = state + power;
     const range = moving && this.#scale?.of === of ? this.#scale.range : null;
     const { before, steps, meanPowerShift } = outcome;
-    const input = { plan, outcome: { before, steps, meanPowerShift }, state, power, turn, scale, size, grid: moving ? GRID.moving : GRID.resting, range };
+    const input = { plan, outcome: { before, steps, meanPowerShift }, state, power, turn, scale, grid: moving ? GRID.moving : GRID.resting, range };
     const key = JSON.stringify(input);
     if (this.#made?.of !== key) this.#made = { of: key, ready: readyOf(input) };
     const { ready } = this.#made;
