@@ -1,5 +1,5 @@
 import { svg } from 'lit';
-import type { ReactiveControllerHost, SVGTemplateResult, TemplateResult } from 'lit';
+import type { ReactiveController, ReactiveControllerHost, SVGTemplateResult, TemplateResult } from 'lit';
 import type { EyePlan } from '../../core/numbers.js';
 import type { CaseModel } from '../internal/case-model.js';
 import { movesOf } from '../internal/case-moves.js';
@@ -42,11 +42,13 @@ interface Grip {
 }
 
 /** What moves the plan in the drawing of the cornea: handles for the pointer, and a slider behind each for the keyboard. */
-export class CorneaHands implements DragTarget<Handle>, SliderOwner<HandleName> {
+export class CorneaHands implements ReactiveController, DragTarget<Handle>, SliderOwner<HandleName> {
   readonly #drag: DragController<Handle>;
   readonly #sliders: SliderControls<HandleName>;
   #grip: Grip | null = null;
   #dragged = false;
+  /** The drawing whose pointer is listened to. */
+  #heard: SVGSVGElement | null = null;
 
   constructor(
     private readonly host: ReactiveControllerHost & HTMLElement,
@@ -54,12 +56,9 @@ export class CorneaHands implements DragTarget<Handle>, SliderOwner<HandleName> 
   ) {
     this.#drag = new DragController<Handle>(host, this);
     this.#sliders = new SliderControls<HandleName>(host, this);
+    host.addController(this);
     addStyles(host, handleStyles);
     addStyles(host, corneaHandsStyles);
-  }
-
-  get onPointerDown(): (event: PointerEvent) => void {
-    return this.#drag.onPointerDown;
   }
 
   /** The handles, on top of the drawing. */
@@ -71,13 +70,21 @@ export class CorneaHands implements DragTarget<Handle>, SliderOwner<HandleName> 
     return this.#sliders.render(this.#movable());
   }
 
-  /** To be called before rendering: hands the focus on when its control is about to go. */
-  keepFocus(): void {
+  /** Hands the focus on when its control is about to go. */
+  hostUpdate(): void {
     this.#sliders.keepFocus(this.#movable(), this.surface()?.closest('figure') ?? null);
   }
 
+  hostUpdated(): void {
+    const surface = this.surface();
+    if (surface === this.#heard) return;
+    this.#heard = surface;
+    surface?.addEventListener('pointerdown', this.#drag.onPointerDown);
+    surface?.addEventListener('click', this.#onClick);
+  }
+
   /** A click on the ring, on the circle of the arcs or on the axis does what dragging does (WCAG 2.5.7). */
-  readonly onClick = (event: MouseEvent): void => {
+  readonly #onClick = (event: MouseEvent): void => {
     const model = this.cornea.model();
     const located = this.cornea.editable() && !this.#dragged && model ? this.#drag.locate(event) : null;
     this.#dragged = false;

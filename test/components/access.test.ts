@@ -10,8 +10,9 @@ async function whole(plan: object = {}): Promise<AstigCase> {
     <astig-cornea></astig-cornea><astig-vectors></astig-vectors><astig-summary></astig-summary><astig-entry></astig-entry>
     <astig-sweep></astig-sweep><astig-options></astig-options><astig-sight></astig-sight><astig-explain></astig-explain><astig-sheet></astig-sheet><astig-pencil></astig-pencil>
     <astig-steps><astig-step>One.</astig-step><astig-step>Two.</astig-step></astig-steps>
+    <astig-cornea map="difference"></astig-cornea>
   </astig-case>`);
-  await drawn(...TAGS.map((tag) => eye.querySelector(tag) as unknown as { updateComplete: Promise<boolean> }));
+  await drawn(...TAGS.flatMap((tag) => [...eye.querySelectorAll(tag)] as unknown as { updateComplete: Promise<boolean> }[]));
   return eye;
 }
 

@@ -6,6 +6,7 @@ import { entry } from './entry.js';
 import { explain } from './explain.js';
 import { fields } from './fields.js';
 import { figures } from './figures.js';
+import { map } from './map.js';
 import { options } from './options.js';
 import { pencil } from './pencil.js';
 import { picture } from './picture.js';
@@ -21,4 +22,4 @@ import { summary } from './summary.js';
 import { sweep } from './sweep.js';
 import { vectors } from './vectors.js';
 
-export const catalogue: Catalogue = { cautions, constants, cornea, entry, explain, fields, figures, options, pencil, picture, places, references, refusals, shared, sheet, sight, sources, steps, summary, sweep, vectors };
+export const catalogue: Catalogue = { cautions, constants, cornea, entry, explain, fields, figures, map, options, pencil, picture, places, references, refusals, shared, sheet, sight, sources, steps, summary, sweep, vectors };
