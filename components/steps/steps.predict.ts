@@ -7,9 +7,10 @@ import { astigmatismText, dioptres, meridianText } from '../internal/format.js';
 import { px } from '../internal/geometry.js';
 import type { Point } from '../internal/geometry.js';
 import type { Language } from '../internal/language/language.js';
+import type { CaseElement } from './steps.case.js';
 import { stepsWords } from './steps.words.js';
 
-type Host = ReactiveControllerHost & HTMLElement;
+export type Host = ReactiveControllerHost & HTMLElement;
 
 const RADIUS = 140;
 /** Nearest steps to which a guess is rounded: D, degrees. */
@@ -23,12 +24,19 @@ export class Prediction {
   readonly most: number;
   readonly #drag: DragController<'marker'>;
   #before: Astigmatism;
+  readonly #locked: boolean;
 
   constructor(
     private readonly host: Host,
-    start: Astigmatism,
+    /** Number of the step that asks. */
+    readonly step: number,
+    private readonly eye: CaseElement,
     private readonly show: () => void,
   ) {
+    // Meanwhile nobody moves the plan, which would give the answer away.
+    this.#locked = eye.readOnly;
+    eye.readOnly = true;
+    const start = eye.outcome.after;
     this.guess = this.#before = rounded(start, Infinity);
     // Nothing of this may depend on the result, which it would give away.
     this.most = Math.max(2, Math.ceil(start.magnitude * 1.5));
@@ -57,6 +65,7 @@ export class Prediction {
   }
 
   end(): void {
+    this.eye.readOnly = this.#locked;
     this.#drag.hostDisconnected();
     this.host.removeController(this.#drag);
   }

@@ -1,0 +1,25 @@
+import { html } from 'lit';
+import type { TemplateResult } from 'lit';
+import type { Language } from '../internal/language/language.js';
+import { stepsWords } from './steps.words.js';
+
+interface Bar {
+  /** Number of the step, from 1, and how many there are. */
+  at: number;
+  count: number;
+  /** Whether there is something to come: a step, or the answer to a question. */
+  more: boolean;
+  go: (by: number, source: string) => void;
+}
+
+/** The buttons, and where one is. */
+export function stepsBar({ at, count, more, go }: Bar, language: Language): TemplateResult {
+  const say = language.say(stepsWords);
+  // Not `disabled`, which would lose the focus at the last step.
+  const button = (id: 'back' | 'next', by: number, ended: boolean): TemplateResult =>
+    html`<button type="button" part="button" class=${id} aria-disabled=${String(ended)} @click=${() => go(by, id)}>${say(id)}</button>`;
+  return html`<nav part="bar" aria-label=${say('name')}>
+    ${button('back', -1, at === 1)} ${button('next', 1, !more)}
+    <span role="status" aria-live="polite">${say('at', { step: String(at), count: String(count) })}</span>
+  </nav>`;
+}
