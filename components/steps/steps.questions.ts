@@ -1,5 +1,3 @@
-import { nothing } from 'lit';
-import type { TemplateResult } from 'lit';
 import type { Astigmatism } from '../../core/numbers.js';
 import type { Language } from '../internal/language/language.js';
 import { Later } from '../internal/later.js';
@@ -49,10 +47,6 @@ export class Questions {
     open?.end();
     this.open = null;
     return open;
-  }
-
-  render(question: string, language: Language): TemplateResult | typeof nothing {
-    return this.open?.render(question, language) ?? nothing;
   }
 
   said(language: Language): string {

@@ -31,6 +31,9 @@ export const stepsStyles = css`
     fill: var(--_quiet);
     font-size: 13px;
   }
+  .plane .value {
+    font-size: 11px;
+  }
   .plane .guess {
     stroke: var(--_ink);
     stroke-width: 2;
@@ -66,7 +69,7 @@ export const stepsStyles = css`
   .verdict {
     font-weight: 600;
   }
-  [aria-disabled='true'] {
+  button[aria-disabled='true'] {
     color: var(--_quiet);
     border-style: dashed;
     cursor: default;

@@ -12,7 +12,7 @@ import { restyle } from '../internal/restyle.js';
 import { tokens } from '../internal/tokens.js';
 import type { AstigStep } from './step.js';
 import { stepAt, writeAddress } from './steps.address.js';
-import { stepsBar } from './steps.bar.js';
+import { spokenText, stepsBar } from './steps.bar.js';
 import { caseOf } from './steps.case.js';
 import type { CaseElement } from './steps.case.js';
 import { answered, byDeck, deckStep } from './steps.deck.js';
@@ -238,12 +238,14 @@ export class AstigSteps extends LitElement {
     const at = this.#within(this.step);
     const { sequence } = this;
     if (ready) this.#print.need();
+    const { open } = this.#questions;
+    const question = steps[at - 1]?.predict || say('predict');
     return html`<div class=${sequence.length > 0 ? 'live' : ''}><slot></slot></div>
       ${sequence.length > 0 ? html`<div class="sequence" part="sequence">${sequence}</div>` : nothing}
       ${steps.length > 0 && !this.#walk ? html`<p class="quiet">${say('noCase')}</p>` : nothing}
       ${refusedBox(say('refused'), this.refusals.map((refusal) => this.#language.refusal(refusal)))}
-      ${this.#questions.render(steps[at - 1]?.predict ?? '', this.#language)}
+      ${open?.render(question, this.#language) ?? nothing}
       <p class="verdict" role="status" aria-live="polite">${this.#questions.said(this.#language)}</p>
-      ${ready && !byDeck(steps) ? stepsBar({ at, count: steps.length, more: at < steps.length || this.#questions.open !== null, go: this.#go }, this.#language) : nothing}`;
+      ${ready && !byDeck(steps) ? stepsBar({ at, count: steps.length, text: at === this.reached ? spokenText(steps[at - 1]!) : question, more: at < steps.length || open !== null, go: this.#go }, this.#language) : nothing}`;
   }
 }

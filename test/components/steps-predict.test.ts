@@ -1,5 +1,7 @@
 import { expect, html } from '@open-wc/testing';
 import { emulate } from '../engine.js';
+import type { AstigOptions } from '../../components/options/options.js';
+import type { AstigSweep } from '../../components/sweep/sweep.js';
 import { asBefore, settled, texts, walk } from './steps-support.js';
 import { bringIntoView, centreOf, dragMouse, drawn, onScreen, press, until } from './support.js';
 
@@ -57,6 +59,26 @@ describe('astig-steps: predict first', () => {
     expect(page.events.map(({ source }) => source).join()).to.equal('astig-steps next,astig-steps show');
   });
 
+  it('has what shows other plans hide them while a question is open, on a case that is read-only too', async () => {
+    const page = await walk(html`<astig-step incision-site="90">One.</astig-step><astig-step predict incision-site="180">Two.</astig-step><astig-sweep></astig-sweep><astig-options></astig-options>`);
+    page.eye.readOnly = true;
+    const views = [...page.eye.querySelectorAll<AstigSweep | AstigOptions>('astig-sweep, astig-options')];
+    const shown = (): string => views.map(({ shadowRoot }) => `${shadowRoot!.querySelector('svg, table') !== null} ${shadowRoot!.textContent.includes('Not shown until')}`).join();
+    await until(() => shown() === 'true false,true false', 'the curve and the plans');
+    page.at('.next').click();
+    await until(() => page.at('.predict'), 'the question');
+    await until(() => shown() === 'false true,false true', 'nothing of them');
+    page.at('.show').click();
+    await settled(page);
+    await until(() => shown() === 'true false,true false', 'curve and plans again');
+    page.at('.back').click();
+    await settled(page);
+    page.at('.next').click();
+    await until(() => shown() === 'false true,false true', 'nothing of them');
+    page.steps.remove();
+    await until(() => page.eye.model.moves!.asking === false, 'nobody asks any more');
+  });
+
   it('gives the lock back as it was when the reader goes back instead', async () => {
     const page = await walk(html`<astig-step>One.</astig-step><astig-step predict incision-site="180">Two.</astig-step>`);
     page.at('.next').click();
@@ -102,14 +124,14 @@ describe('astig-steps: predict first', () => {
     expect(page.at('nav').getAttribute('aria-label')).to.equal('Steps');
     page.at('.back').focus();
     await press('Tab');
-    expect([own().textContent.trim(), spoken()]).to.deep.equal(['Next', 'Step 1 of 3']);
+    expect([own().textContent.trim(), spoken()]).to.deep.equal(['Next', 'Step 1 of 3 One.']);
     await press('Enter');
     await settled(page);
-    expect([spoken(), texts(page).join(), page.eye.outcome.after.magnitude.toFixed(2)]).to.deep.equal(['Step 2 of 3', 'Two.', '1.00']);
+    expect([spoken(), texts(page).join(), page.eye.outcome.after.magnitude.toFixed(2)]).to.deep.equal(['Step 2 of 3 Two.', 'Two.', '1.00']);
     await press('Enter');
     await until(() => page.at('.predict'), 'the question');
     await drawn(page.steps);
-    expect([page.at('.predict').getAttribute('aria-label'), spoken(), texts(page).join()]).to.deep.equal(['And now?', 'Step 3 of 3', 'Two.']);
+    expect([page.at('.predict').getAttribute('aria-label'), spoken(), texts(page).join()]).to.deep.equal(['And now?', 'Step 3 of 3 And now?', 'Two.']);
     for (const wanted of ['Show the result', 'Steep meridian 180°', 'Magnitude 1.00 D']) {
       while (!(own().closest('label') ?? own()).textContent.replaceAll(/[\s\u00a0]+/g, ' ').includes(wanted)) await press('Shift+Tab');
     }
@@ -121,7 +143,7 @@ describe('astig-steps: predict first', () => {
     await press('Enter');
     await settled(page);
     expect(page.text('.verdict[role=status]')).to.equal('You expected 1.50 D @ 180°; the estimate is 2.00 D @ 180°. The difference is 0.50 D.');
-    expect([spoken(), texts(page).join(), own().textContent.trim()]).to.deep.equal(['Step 3 of 3', 'Three.', 'Back']);
+    expect([spoken(), texts(page).join(), own().textContent.trim()]).to.deep.equal(['Step 3 of 3 Three.', 'Three.', 'Back']);
     await expect(page.steps).to.be.accessible();
   });
 });

@@ -62,6 +62,15 @@ describe('astig-steps', () => {
     expect(page.eye.plan.arcCount).to.equal(2);
   });
 
+  it('shows which button leads nowhere', async () => {
+    const page = await walk();
+    const looks = (): string => ['.back', '.next'].map((button) => `${page.at(button).getAttribute('aria-disabled')} ${getComputedStyle(page.at(button)).borderTopStyle}`).join();
+    expect(looks()).to.equal('true dashed,false solid');
+    page.steps.step = 3;
+    await settled(page);
+    expect(looks()).to.equal('false solid,true dashed');
+  });
+
   it('is walked by keys, which at either end are the page’s', async () => {
     const page = await walk();
     const passed: string[] = [];

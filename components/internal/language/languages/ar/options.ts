@@ -1,4 +1,5 @@
 export const options: Record<string, string> = {
+  asking: 'لا يُعرض قبل الإجابة عن السؤال.',
   rank: 'الترتيب',
   plan: 'الخطة',
   cautions: 'تنبيهات',

@@ -1,4 +1,5 @@
 export const options: Record<string, string> = {
+  asking: 'Wird erst gezeigt, wenn die Frage beantwortet ist.',
   rank: 'Rang',
   plan: 'Plan',
   cautions: 'Warnungen',

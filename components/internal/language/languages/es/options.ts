@@ -1,4 +1,5 @@
 export const options: Record<string, string> = {
+  asking: 'No se muestra hasta que se responda a la pregunta.',
   rank: 'Puesto',
   plan: 'Plan',
   cautions: 'Advertencias',
