@@ -21,6 +21,11 @@ export class AstigStep extends LitElement {
     div {
       margin-block-end: 0.75em;
     }
+    /* A text runs the way of its own language. */
+    div,
+    ::slotted(*) {
+      unicode-bidi: plaintext;
+    }
     @media not print {
       .off {
         display: none;

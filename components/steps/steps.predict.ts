@@ -75,7 +75,7 @@ export class Prediction {
     const say = language.say(stepsWords);
     const { magnitude, meridian } = this.guess;
     return html`<section class="predict" part="predict" aria-label=${question}>
-      <p>${question}</p>
+      <p dir="auto">${question}</p>
       <svg class="plane" viewBox="-170 -170 340 340" role="img" aria-label="${say('plane')}: ${astigmatismText(this.guess, language.numbers)}" @pointerdown=${this.#drag.onPointerDown}>${this.#plane(language)}</svg>
       <div class="sliders">
         <label>${say('magnitude')} <output>${dioptres(magnitude, language.numbers)}</output>
