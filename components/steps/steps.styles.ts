@@ -1,12 +1,6 @@
 import { css } from 'lit';
 
 export const stepsStyles = css`
-  :host {
-    display: block;
-  }
-  :host([hidden]) {
-    display: none;
-  }
   nav {
     display: flex;
     flex-wrap: wrap;

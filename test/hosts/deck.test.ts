@@ -100,10 +100,14 @@ describe('a deck of slides', () => {
       await page.keyboard.press(key);
       await page.evaluate(() => new Promise((resolve) => setTimeout(resolve, 1000)));
     };
+    /** What is told of it: by the deck, which reads out what it uncovers, and by the steps, which say the answer. */
+    const told = (): Promise<string[]> => page.$eval('#lesson', ({ shadowRoot }) => [document.querySelector('.aria-status')!.textContent, shadowRoot!.querySelector('.verdict')!.textContent].map((text) => text.replaceAll(/\s+/g, ' ').trim()));
     const seen: unknown[] = [[await site(), await asks(), await slide(page)]];
+    const heard: string[][] = [];
     for (const key of ['ArrowRight', 'ArrowRight', 'ArrowRight', 'ArrowRight', 'ArrowLeft', 'ArrowLeft', 'ArrowLeft', 'ArrowLeft'] as const) {
       await settle(key);
       seen.push([await site(), await asks(), await slide(page)]);
+      heard.push(await told());
     }
     expect(seen).toEqual([
       [null, false, 4],
@@ -115,6 +119,11 @@ describe('a deck of slides', () => {
       [180, false, 4],
       [90, false, 4],
       [null, false, 4],
+    ]);
+    expect(heard.slice(0, 3)).toEqual([
+      [expect.stringContaining('A cut at 90° that flattens by 0.50 D: 1.00 D remains.'), ''],
+      [expect.anything(), ''],
+      [expect.stringContaining('Off by 90°, the same cut adds: 2.00 D remains.'), 'You expected 1.00 D @ 90°; the estimate is 2.00 D @ 90°. The difference is 1.00 D.'],
     ]);
     await settle('ArrowRight');
     // A handle that has the focus keeps its arrows: neither the slide nor the step turns.
