@@ -43,6 +43,12 @@ export class AstigStep extends LitElement {
     restyle(this);
   }
 
+  /** What is asked first is not to be read out with the slide on which it waits. */
+  protected override updated(): void {
+    if (this.predict === null || this.active) this.removeAttribute('aria-hidden');
+    else this.setAttribute('aria-hidden', 'true');
+  }
+
   protected override render(): TemplateResult {
     return html`<div class=${this.active ? '' : 'off'}><slot></slot></div>`;
   }

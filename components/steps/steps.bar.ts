@@ -9,14 +9,18 @@ interface Bar {
   count: number;
   /** What a screen reader is told on arriving there: the text of the step, or the question. */
   text: string;
+  /** Whether that is a question. */
+  asks: boolean;
   /** Whether there is something to come: a step, or the answer to a question. */
   more: boolean;
-  go: (by: number, source: string) => void;
+  /** What the buttons do; none in a deck, which has its own and reads out what it uncovers. */
+  go: ((by: number, source: string) => void) | null;
 }
 
 /** The buttons, and where one is. */
-export function stepsBar({ at, count, text, more, go }: Bar, language: Language): TemplateResult {
+export function stepsBar({ at, count, text, asks, more, go }: Bar, language: Language): TemplateResult {
   const say = language.say(stepsWords);
+  if (!go) return html`<p class="visually-hidden" role="status" aria-live="polite">${asks ? text : ''}</p>`;
   // Not `disabled`, which would lose the focus at the last step.
   const button = (id: 'back' | 'next', by: number, ended: boolean): TemplateResult =>
     html`<button type="button" part="button" class=${id} aria-disabled=${String(ended)} @click=${() => go(by, id)}>${say(id)}</button>`;

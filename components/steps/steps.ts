@@ -246,6 +246,6 @@ export class AstigSteps extends LitElement {
       ${refusedBox(say('refused'), this.refusals.map((refusal) => this.#language.refusal(refusal)))}
       ${open?.render(question, this.#language) ?? nothing}
       <p class="verdict" role="status" aria-live="polite">${this.#questions.said(this.#language)}</p>
-      ${ready && !byDeck(steps) ? stepsBar({ at, count: steps.length, text: at === this.reached ? spokenText(steps[at - 1]!) : question, more: at < steps.length || open !== null, go: this.#go }, this.#language) : nothing}`;
+      ${ready ? stepsBar({ at, count: steps.length, text: at === this.reached ? spokenText(steps[at - 1]!) : question, asks: at !== this.reached, more: at < steps.length || open !== null, go: byDeck(steps) ? null : this.#go }, this.#language) : nothing}`;
   }
 }
