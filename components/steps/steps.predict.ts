@@ -96,7 +96,7 @@ export class Prediction {
     const rim = [180, 45, 90, 135].map((degrees) => ({ degrees, ...toVector({ magnitude: 156, meridian: degrees }) }));
     return [svg`<line x1=${-RADIUS} x2=${RADIUS}></line><line y1=${-RADIUS} y2=${RADIUS}></line>
       ${rings.map((value) => svg`<circle r=${px(value * scale)}></circle>`)}
-      ${rings.map((value) => svg`<text class="value" x=${px(value * scale * 0.5 + 3)} y=${px(value * scale * 0.866 + 3)}>${dioptres(value, language.numbers)}</text>`)}
+      ${rings.map((value) => svg`<text class="value" x=${px(value * scale * 0.5)} y=${px(value * scale * 0.866)} text-anchor="middle" dy="0.35em">${dioptres(value, language.numbers)}</text>`)}
       ${rim.map((label) => svg`<text x=${px(label.x)} y=${px(-label.y)} text-anchor="middle" dy="0.35em">${meridianText(label.degrees, language.numbers)}</text>`)}
       <line class="guess" x2=${px(x * scale)} y2=${px(-y * scale)}></line>
       <circle class="reach" cx=${px(x * scale)} cy=${px(-y * scale)} r="22"></circle>

@@ -27,6 +27,9 @@ export const stepsStyles = css`
   }
   .plane .value {
     font-size: 11px;
+    paint-order: stroke;
+    stroke: var(--_ground);
+    stroke-width: 5px;
   }
   .plane .guess {
     stroke: var(--_ink);
