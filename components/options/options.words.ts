@@ -4,7 +4,6 @@ import type { Words } from '../internal/language/language.js';
 export const optionsWords = {
   part: 'options',
   en: {
-    asking: 'Not shown until the question is answered.',
     // Headings; under those that sort, what the figure is.
     rank: 'Rank',
     plan: 'Plan',

@@ -1,5 +1,4 @@
 export const options: Record<string, string> = {
-  asking: 'لا يُعرض قبل الإجابة عن السؤال.',
   rank: 'الترتيب',
   plan: 'الخطة',
   cautions: 'تنبيهات',

@@ -1,5 +1,4 @@
 export const options: Record<string, string> = {
-  asking: 'Wird erst gezeigt, wenn die Frage beantwortet ist.',
   rank: 'Rang',
   plan: 'Plan',
   cautions: 'Warnungen',

@@ -1,5 +1,4 @@
 export const options: Record<string, string> = {
-  asking: 'No se muestra hasta que se responda a la pregunta.',
   rank: 'Puesto',
   plan: 'Plan',
   cautions: 'Advertencias',

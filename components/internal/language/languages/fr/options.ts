@@ -1,5 +1,4 @@
 export const options: Record<string, string> = {
-  asking: 'Affiché une fois que la question a reçu une réponse.',
   rank: 'Rang',
   plan: 'Plan',
   cautions: 'Mises en garde',

@@ -1,5 +1,4 @@
 export const options: Record<string, string> = {
-  asking: '回答问题后才显示。',
   rank: '名次',
   plan: '计划',
   cautions: '注意事项',
