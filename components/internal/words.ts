@@ -24,6 +24,7 @@ export const sharedWords = {
     eyes: 'eyes',
     quoted: '“{$text}”',
     noCase: 'Nothing to show yet: this needs an astig-case around it, or its id in “for”.',
+    asking: 'Not shown until the question is answered.',
     source: 'Source',
     sourceOfSpread: 'Source of the uncertainty',
     whereFrom: 'Where this comes from',

@@ -73,7 +73,7 @@ export class AstigSweep extends AstigDrawing {
     const say = this.#say;
     const shared = language.say(sharedWords);
     if (!model) return html`<p class="quiet">${shared('noCase')}</p>`;
-    if (model.moves?.asking) return html`<p class="quiet">${say('asking')}</p>`;
+    if (model.moves?.asking) return html`<p class="quiet">${shared('asking')}</p>`;
     const { plan } = model;
     const sweep = this.#memory.sweep(plan, !hideSpread);
     const told = this.#memory.told(sweep, plan.eye);

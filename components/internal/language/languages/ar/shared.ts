@@ -18,6 +18,7 @@ export const shared: Record<string, string> = {
   eyes: 'عين',
   quoted: '«{$text}»',
   noCase: 'لا شيء للعرض بعد: يحتاج هذا العنصر إلى astig-case يحيط به، أو إلى معرّفه id في «for».',
+  asking: 'لا يُعرض قبل الإجابة عن السؤال.',
   source: 'المصدر',
   sourceOfSpread: 'المصدر: عدم اليقين',
   whereFrom: 'من أين يأتي هذا',

@@ -18,6 +18,7 @@ export const shared: Record<string, string> = {
   eyes: 'Augen',
   quoted: '„{$text}“',
   noCase: 'Noch nichts zu zeigen: Dieses Element braucht ein astig-case um sich herum oder dessen id in „for“.',
+  asking: 'Wird erst gezeigt, wenn die Frage beantwortet ist.',
   source: 'Quelle',
   sourceOfSpread: 'Quelle der Unsicherheit',
   whereFrom: 'Woher das stammt',

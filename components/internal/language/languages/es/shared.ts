@@ -18,6 +18,7 @@ export const shared: Record<string, string> = {
   eyes: 'ojos',
   quoted: '«{$text}»',
   noCase: 'Aún no hay nada que mostrar: hace falta un astig-case alrededor de este elemento, o su id en «for».',
+  asking: 'No se muestra hasta que se responda a la pregunta.',
   source: 'Fuente',
   sourceOfSpread: 'Fuente de la incertidumbre',
   whereFrom: 'De dónde viene esto',

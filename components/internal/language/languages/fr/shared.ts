@@ -18,6 +18,7 @@ export const shared: Record<string, string> = {
   eyes: 'yeux',
   quoted: '«\u00a0{$text}\u00a0»',
   noCase: 'Rien à montrer pour l’instant\u00a0: il faut un astig-case autour de cet élément, ou son id dans «\u00a0for\u00a0».',
+  asking: 'Affiché une fois que la question a reçu une réponse.',
   source: 'Source',
   sourceOfSpread: 'Source de l’incertitude',
   whereFrom: 'D’où cela vient',

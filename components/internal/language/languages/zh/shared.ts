@@ -18,6 +18,7 @@ export const shared: Record<string, string> = {
   eyes: '只眼',
   quoted: '“{$text}”',
   noCase: '尚无可显示的内容：此元素需要放在 astig-case 之内，或在“for”中给出其 id。',
+  asking: '回答问题后才显示。',
   source: '来源',
   sourceOfSpread: '不确定性的来源',
   whereFrom: '数据来源',
