@@ -35,6 +35,7 @@ export const OUTCOME_TEXT = {
   axisUnclear: 'An axis may be that of a cylinder, which lies across the steep meridian. Say which it is.',
   flatMeridian: 'This is the flat meridian. The steep one, 90° from it, is needed.',
   noTime: 'It is not said whether this was before or after the operation.',
+  person: 'Names and dates of birth are not needed. This column is not read.',
   guess: 'Taken for {$column}, as is usual. Check it.',
   // What was assumed, and what looks odd.
   above: 'Lines above the headings that were not read: {$lines}.',

@@ -29,7 +29,9 @@ const IDEAS = {
   age: /\bage\b|\balter\b|\bedad\b|عمر|年龄/,
   /** Nothing else may be in it: the pressure of an eye is no side. */
   eye: /^(?:(?:eye|side|auge|seite|ojo|lado|oeil|cote|lateralit\w*|od|os|r|l|right|left|or|of|operated|العين|عين|[手术]*眼[别睛]?|侧别)(?: |$))+$/,
-  label: /\bid\b|label|\bcase\b|\bcode\b|\bfall\b|kennung|bezeichnung|etiquet|codigo|\bcaso\b|\bcas\b|\bnr\b|\bname\b|\bnom(bre)?\b|رمز|معرف|رقم|编号|标识|病例/,
+  label: /\bid\b|label|\bcase\b|\bcode\b|\bfall\b|kennung|bezeichnung|etiquet|codigo|\bcaso\b|\bcas\b|\bnr\b|رمز|معرف|رقم|编号|标识|病例/,
+  /** What tells who somebody is, and is not needed. */
+  person: /\b(sur|first|last|fore|full)? ?names?\b|\bsurname|birth|\bdob\b|\bnom\b|prenom|naissance|nombre|apellid|nacimiento|(vor|nach)?name\b|geburt|\bاسم\b|اسم|ميلاد|姓名|名字|出生/,
   radius: /radius|radien|\bradios?\b|rayon|نصف قطر|半径/,
 } as const;
 

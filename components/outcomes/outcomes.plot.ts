@@ -25,11 +25,15 @@ export interface Frame {
   family: string;
 }
 
-export function frameOf({ points }: Findings, size: { width: number; font: number; family: string }): Frame {
+/** Sorting 100 000 eyes takes a while, and they do not change. */
+const extents = new WeakMap<Findings, number>();
+
+export function frameOf(findings: Findings, size: { width: number; font: number; family: string }): Frame {
   const half = size.width / 2;
   const small = figureSize(size.font, size.width);
   const radius = Math.max(20, half - 2 * GAP - textSize('165°', small, size.family).width);
-  const dioptres = extentOf(DRAWN.map((name) => points[name]));
+  const dioptres = extents.get(findings) ?? extentOf(DRAWN.map((name) => findings.points[name]));
+  extents.set(findings, dioptres);
   return { half, radius, scale: radius / dioptres, dioptres, small, family: size.family };
 }
 
@@ -74,6 +78,6 @@ export function bars({ points }: Findings, width: number, font: number, text: (d
   const wide = width / BINS.count;
   const drawing = svg`<line class="axis" x1="0" x2=${px(width)} y1=${px(foot)} y2=${px(foot)}></line>
     ${series.map(({ name, values }, place) => values.map((value, bin) => svg`<rect class="bar ${name}" x=${px(bin * wide + 2 + (place * (wide - 4)) / 2)} width=${px((wide - 4) / 2)} y=${px(foot - (value / most) * (foot - 4))} height=${px((value / most) * (foot - 4))}></rect>`))}
-    ${[0, 4, 8, 12].map((bin) => labelText({ x: Math.max(bin * wide, font), y: height - 0.6 * font, text: text(bin * BINS.step), anchor: 'middle' }))}`;
+    ${[0, 4, 8, 12].map((bin) => labelText({ x: bin * wide, y: height - 0.6 * font, text: text(bin * BINS.step), anchor: bin === 0 ? 'start' : 'middle' }))}`;
   return { height, drawing };
 }

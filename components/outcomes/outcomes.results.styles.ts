@@ -24,7 +24,7 @@ export const resultsStyles = css`
     --_role: var(--_before);
   }
   .after {
-    --_role: var(--_remaining);
+    --_role: var(--_arcs);
   }
   .induced {
     --_role: var(--_incision);
@@ -76,6 +76,9 @@ export const resultsStyles = css`
   th,
   td {
     padding: 0.375em 0.75em 0.375em 0;
+  }
+  .figures td {
+    min-inline-size: 5.5em;
   }
   h3 {
     margin: 1.5em 0 0.5em;

@@ -109,8 +109,9 @@ export class Results {
       else this.#shown.add(name);
       this.host.requestUpdate();
     };
-    return html`<figure class="plate" aria-label=${say('plot')}><span class="probe"></span>
-      <div class="segments">${DRAWN.map((name) => html`<label class="segment ${name}"><input type="checkbox" ?checked=${this.#shown.has(name)} @change=${toggle(name)} /><svg class="sign" viewBox="-10 -10 20 20" aria-hidden="true"><path part="centroid" d=${CENTROIDS[name]}></path></svg>${say(name)}</label>`)}</div>
+    // Outside of the plate, whose first drawing is measured.
+    return html`<div class="segments">${DRAWN.map((name) => html`<label class="segment ${name}"><input type="checkbox" ?checked=${this.#shown.has(name)} @change=${toggle(name)} /><svg class="sign" viewBox="-10 -10 20 20" aria-hidden="true"><path part="centroid" d=${CENTROIDS[name]}></path></svg>${say(name)}</label>`)}</div>
+      <figure class="plate" aria-label=${say('plot')}><span class="probe"></span>
       <div class="diagram">${findings.counted < PAINTED_FROM ? nothing : html`<canvas aria-hidden="true"></canvas>`}
         <svg role="img" font-size=${small} aria-label=${say('plotSpoken', { eyes: findings.counted })} viewBox="${-half} ${-half} ${2 * half} ${2 * half}" @click=${(event: MouseEvent) => this.#pick(event, findings)}>
           ${plot(findings, frame, this.#shown, this.#chosen, this.#all, (value) => withUnit(decimal(value, Number.isInteger(value) ? 0 : Number.isInteger(2 * value) ? 1 : 2, this.language.numbers), 'D', this.language.numbers))}
@@ -131,7 +132,7 @@ export class Results {
     const told = (title: string, { reason, notes }: OwnEvidence): TemplateResult => html`<p><strong>${title}.</strong> ${saidText(reason, this.language)}</p>${notes.map((note) => html`<p class="quiet">${saidText(note, this.language)}</p>`)}`;
     const may = (own.incision !== null || own.arcs !== null) && this.host.mayGive;
     return html`<h3>${say('own')}</h3>${told(say('ownIncision'), own.evidence.incision)}${told(say('ownArcs'), own.evidence.arcs)}
-      ${own.incision === null && own.arcs === null ? nothing : html`<button part="button give" type="button" class="give" aria-disabled=${may ? 'false' : 'true'} @click=${this.#give}>${say('give')}</button>`}
+      ${own.incision === null && own.arcs === null ? nothing : html`<button part="button" type="button" class="give" aria-disabled=${may ? 'false' : 'true'} @click=${this.#give}>${say('give')}</button>`}
       <p role="status" class="given">${this.#given ? say('given') : ''}</p>
       <p class="quiet">${this.language.say(sharedWords)('estimate')}</p>`;
   }

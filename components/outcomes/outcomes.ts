@@ -27,7 +27,6 @@ import { outcomesWords } from './outcomes.words.js';
  * @csspart centroid - the mean of a series
  * @csspart mean-ellipse - holds the true mean
  * @csspart eyes-ellipse - holds 95 of 100 eyes
- * @csspart give - the button that gives own figures to the case
  * @cssprop [--astig-size=34rem] - greatest width of the drawing
  * @fires {AstigInputEvent} astig-input - when own figures are put into the case
  * @fires {AstigChangeEvent} astig-change - the same, once

@@ -87,6 +87,12 @@ describe('<astig-outcomes>', () => {
     expect(view.toSVG()).to.match(/<path[^>]* d="M/);
   });
 
+  it('leaves a column with names of people alone, and says so', async () => {
+    const { root } = await opened(inventedResults(25).replace('label;', 'Name;'));
+    expect(text(root, '.columns tbody')).to.contain('Names and dates of birth are not needed');
+    expect(root.textContent).not.to.contain('invented 1,');
+  });
+
   it('can be cancelled', async () => {
     const eye = await fixture<AstigCase>(html`<astig-case><astig-outcomes .data=${inventedResults(100_000)}></astig-outcomes></astig-case>`);
     const view = eye.querySelector('astig-outcomes')!;
