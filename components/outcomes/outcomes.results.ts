@@ -1,9 +1,11 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import type { Mapping, OwnEvidence } from '../../core/outcomes.js';
+import type { Mapping, OwnAdvice, OwnEvidence } from '../../core/outcomes.js';
+import type { CaseModel } from '../internal/case-model.js';
+import { movesOf } from '../internal/case-moves.js';
 import { astigmatismText, decimal, dioptres, withUnit } from '../internal/format.js';
 import type { Language } from '../internal/language/language.js';
-import { addStyles } from '../internal/late-styles.js';
+import { addStyles } from '../internal/restyle.js';
 import type { SizeController } from '../internal/size-controller.js';
 import { eyeId, sharedWords } from '../internal/words.js';
 import type { AstigOutcomes } from './outcomes.js';
@@ -37,7 +39,9 @@ export class Results {
   constructor(private readonly host: AstigOutcomes, private readonly language: Language, private readonly size: SizeController) {
     addStyles(host, resultsStyles);
     // Paint does not follow the colours of the page by itself.
-    matchMedia('(prefers-color-scheme: dark)').addEventListener('change', () => host.requestUpdate());
+    const scheme = matchMedia('(prefers-color-scheme: dark)');
+    const repaint = (): void => host.requestUpdate();
+    host.addController({ hostConnected: () => scheme.addEventListener('change', repaint), hostDisconnected: () => scheme.removeEventListener('change', repaint) });
   }
 
   render(findings: Findings, mapping: Mapping): TemplateResult {
@@ -67,7 +71,7 @@ export class Results {
     const frame = frameOf(findings, this.size);
     const ratio = devicePixelRatio || 1;
     const colours = DRAWN.map((name) => (root.querySelector(`.points.${name}`) ? getComputedStyle(root.querySelector(`.points.${name}`)!).stroke : ''));
-    const key = `${frame.half} ${ratio} ${colours.join()}`;
+    const key = [frame.half, ratio, ...colours].join();
     if (key === this.#painted) return;
     this.#painted = key;
     canvas.width = canvas.height = Math.round(2 * frame.half * ratio);
@@ -130,7 +134,7 @@ export class Results {
   #own({ own }: Findings): TemplateResult {
     const say = this.language.say(resultsWords);
     const told = (title: string, { reason, notes }: OwnEvidence): TemplateResult => html`<p><strong>${title}.</strong> ${saidText(reason, this.language)}</p>${notes.map((note) => html`<p class="quiet">${saidText(note, this.language)}</p>`)}`;
-    const may = (own.incision !== null || own.arcs !== null) && this.host.mayGive;
+    const may = (own.incision !== null || own.arcs !== null) && this.host.taker !== null;
     return html`<h3>${say('own')}</h3>${told(say('ownIncision'), own.evidence.incision)}${told(say('ownArcs'), own.evidence.arcs)}
       ${own.incision === null && own.arcs === null ? nothing : html`<button part="button" type="button" class="give" aria-disabled=${may ? 'false' : 'true'} @click=${this.#give}>${say('give')}</button>`}
       <p role="status" class="given">${this.#given ? say('given') : ''}</p>
@@ -192,7 +196,8 @@ export class Results {
   }
 
   readonly #give = (): void => {
-    this.#given = this.host.give();
+    const { taker } = this.host;
+    this.#given = taker !== null && give(taker, this.#findings!.own, this.host);
     this.host.requestUpdate();
   };
 
@@ -205,4 +210,12 @@ export class Results {
     link.click();
     setTimeout(() => URL.revokeObjectURL(link.href), 1000);
   };
+}
+
+/** Own figures into the case; whether it took them. */
+function give(model: CaseModel, { incision, arcs }: OwnAdvice, from: AstigOutcomes): boolean {
+  if (!incision && !arcs) return false;
+  const ownFigures = { ...model.plan.ownFigures, ...(incision && { incision }), ...(arcs && { arcs }) };
+  const flattening = incision ? { incisionFlattening: Math.round(100 * incision.flattening) / 100 } : {};
+  return movesOf(model).choose({ ownFigures, ...flattening }, 'astig-outcomes give', from).length === 0;
 }

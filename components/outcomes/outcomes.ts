@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit';
 import type { PropertyValues, TemplateResult } from 'lit';
 import type { JudgeOptions, Mapping } from '../../core/outcomes.js';
+import type { CaseModel } from '../internal/case-model.js';
 import { controlStyles } from '../internal/control-styles.js';
 import { AstigDrawing } from '../internal/drawing.js';
 import { drawingStyles } from '../internal/drawing-styles.js';
@@ -91,20 +92,9 @@ export class AstigOutcomes extends AstigDrawing {
     return this.#client;
   }
 
-  /** Own figures into the case; whether it took them. @internal */
-  give(): boolean {
-    const figures = this.#findings?.own.incision;
-    const { model } = this;
-    if (!model || !this.editable || model.moving || !this.#findings || (!figures && !this.#findings.own.arcs)) return false;
-    const { incision, arcs } = this.#findings.own;
-    const ownFigures = { ...model.plan.ownFigures, ...(incision && { incision }), ...(arcs && { arcs }) };
-    const flattening = incision ? { incisionFlattening: Math.round(100 * incision.flattening) / 100 } : {};
-    return model.choose({ ownFigures, ...flattening }, 'astig-outcomes give', this).length === 0;
-  }
-
-  /** @internal */
-  get mayGive(): boolean {
-    return this.editable && !this.model?.moving;
+  /** The case that takes own figures, where the user may give it some. @internal */
+  get taker(): CaseModel | null {
+    return this.editable && !this.model!.moving ? this.model : null;
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
@@ -115,7 +105,8 @@ export class AstigOutcomes extends AstigDrawing {
     }
   }
 
-  protected override updated(): void {
+  protected override updated(changed: PropertyValues<this>): void {
+    super.updated(changed);
     this.#results.part?.drawn();
   }
 
@@ -137,6 +128,7 @@ export class AstigOutcomes extends AstigDrawing {
         <button part="button" type="button" class="cancel" @click=${this.#cancel}>${say('cancel')}</button></p>`}
       <p role="status">${this.said}</p>
       ${results ? results.render(findings, this.mapping) : nothing}
+      ${findings?.counted ? this.pictureRow() : nothing}
     </section>`;
   }
 
