@@ -1,7 +1,7 @@
 import { fromVector, toVector } from '../../core/numbers.js';
 import type { Vector } from '../../core/numbers.js';
 import { OUTCOME_COLUMNS, exportTable, eyeResult, groupsOf, ownFigures, readingTable, summarise, vectorsOf } from '../../core/outcomes.js';
-import type { EyeResult, Grouping, JudgeOptions, OutcomeTable } from '../../core/outcomes.js';
+import type { EyeResult, Grouping, JudgeOptions, OutcomeTable, RefusedRow } from '../../core/outcomes.js';
 import { nextTask } from '../internal/blur/next-task.js';
 import { DRAWN, SERIES } from './outcomes.messages.js';
 import type { Ask, Findings, FromDesk, GroupFigures, Listed, OutcomeRow, Reply, Series, ToDesk } from './outcomes.messages.js';
@@ -96,7 +96,7 @@ function* found(table: OutcomeTable, results: EyeResult[]): Generator<number, Fi
   });
   return {
     headings: table.headings, problems: table.problems, notes: table.notes, rows: table.rows, counted: results.length,
-    preview: [...table.cells.slice(0, SHOWN.preview), ...table.refused.slice(0, SHOWN.preview).map(({ cells }) => cells)].slice(0, SHOWN.preview),
+    preview: previewOf(table),
     refused: refusedOf(table),
     points: Object.fromEntries(DRAWN.map((name) => [name, flat(seriesOf(results, name))])) as Findings['points'],
     summaries: summaries as Findings['summaries'],
@@ -110,7 +110,13 @@ function seriesOf(results: readonly EyeResult[], series: Series): Vector[] {
   return vectorsOf(results, series);
 }
 
-function refusedOf({ refused }: OutcomeTable): Findings['refused'] {
+/** The first rows; none whose cells may stand under a wrong heading, for one of them may be a name. */
+function previewOf({ headings, cells, refused }: OutcomeTable): Findings['preview'] {
+  const whole = refused.slice(0, SHOWN.refused).filter((row) => row.cells.length === headings.length);
+  return [...cells.slice(0, SHOWN.preview), ...whole.map((row) => row.cells)].slice(0, SHOWN.preview);
+}
+
+function refusedOf({ headings, refused }: OutcomeTable): Findings['refused'] {
   const reasons = new Map<string, Findings['refused']['reasons'][number]>();
   for (const { faults } of refused) {
     const { reason, column } = faults[0]!;
@@ -118,7 +124,10 @@ function refusedOf({ refused }: OutcomeTable): Findings['refused'] {
     if (known) known.rows += 1;
     else reasons.set(`${reason.id} ${column}`, { reason, rows: 1 });
   }
-  return { total: refused.length, reasons: [...reasons.values()].sort((a, b) => b.rows - a.rows), first: refused.slice(0, SHOWN.refused) };
+  const unread = headings.some(({ column }) => column === null);
+  // A row as a whole would be quoted with what was not read of it.
+  const shown = (row: RefusedRow): RefusedRow => (unread ? { ...row, cells: [], faults: row.faults.map((fault) => (fault.column ? fault : { ...fault, value: '' })) } : row);
+  return { total: refused.length, reasons: [...reasons.values()].sort((a, b) => b.rows - a.rows), first: refused.slice(0, SHOWN.refused).map(shown) };
 }
 
 function flat(vectors: readonly Vector[]): Float64Array<ArrayBuffer> {

@@ -16,7 +16,7 @@ import { CENTROIDS, bars, frameOf, plot } from './outcomes.plot.js';
 import { resultsStyles } from './outcomes.results.styles.js';
 import { resultsWords } from './outcomes.results.words.js';
 import { saidText } from './outcomes.said.js';
-import { columnForm, figureTable, groupTable, refusedList } from './outcomes.tables.js';
+import { columnForm, figureTable, groupTable, leftOut, refusedList } from './outcomes.tables.js';
 
 /** Eyes in the list at a time. */
 const PAGE = 10;
@@ -59,7 +59,8 @@ export class Results {
         <h3>${say('groups')}</h3>${groupTable(findings, language)}
         ${this.#own(findings)}
         ${this.#list(findings)}`}
-      <p><button part="button" type="button" class="export" @click=${this.#export}>${say('export')}</button></p>`;
+      <p><button part="button" type="button" class="export" @click=${this.#export}>${say('export')}</button></p>
+      <p class="quiet saved">${leftOut(findings, language)}</p>`;
   }
 
   /** Paints what is too much to be drawn, after the drawing it lies under. */

@@ -51,5 +51,7 @@ export const resultsWords = {
     next: 'Next',
     row: 'line {$line}, {$eye}: {$before} before, {$after} after, {$induced} induced',
     export: 'Save the table with what was calculated',
+    leftOut: 'Columns that were not read are left out of the saved table: {$columns}.',
+    allSaved: 'The saved table has every column of yours. Look for names in it before you pass it on.',
   },
 } as const satisfies Words;

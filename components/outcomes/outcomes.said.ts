@@ -23,5 +23,5 @@ export function columnText(column: OutcomeColumn, language: Language): string {
 /** A fault: the heading, the value as given, and what would be accepted. */
 export function faultText({ column, heading, value, reason }: Fault, language: Language): string {
   const what = heading ?? (column ? columnText(column, language) : '');
-  return `${what ? `${what}: ` : ''}${quoted(value, language)} → ${saidText(reason, language)}`;
+  return [what, [value || what ? quoted(value, language) : '', saidText(reason, language)].filter(Boolean).join(' → ')].filter(Boolean).join(': ');
 }

@@ -6,6 +6,7 @@ import type { Grouping, Mapping, OutcomeColumn } from '../../core/outcomes.js';
 import { astigmatismText, decimal, dioptres, millimetres, percent, signedDioptres } from '../internal/format.js';
 import type { Language } from '../internal/language/language.js';
 import { placeWords } from '../internal/place.words.js';
+import { quoted } from '../internal/refusal.js';
 import { SERIES } from './outcomes.messages.js';
 import type { Findings, GroupFigures } from './outcomes.messages.js';
 import { resultsWords } from './outcomes.results.words.js';
@@ -56,6 +57,13 @@ export function columnForm({ headings, preview, problems }: Findings, mapping: M
         <option value="" ?selected=${column === null}>${say('nothing')}</option>
         ${OUTCOME_COLUMNS.map((name) => html`<option value=${name} ?selected=${name === column}>${columnText(name, language)}</option>`)}
       </select>${why ? html`<p class="quiet">${saidText(why, language)}</p>` : nothing}</td></tr>`)}</tbody></table></div></details>`;
+}
+
+/** What the saved table will not have. */
+export function leftOut({ headings }: Findings, language: Language): string {
+  const say = language.say(resultsWords);
+  const columns = headings.filter(({ column }) => column === null).map(({ text, index }) => quoted(text || `${index + 1}`, language));
+  return columns.length === 0 ? say('allSaved') : say('leftOut', { columns: columns.join(', ') });
 }
 
 export function groupTable({ groups }: Findings, language: Language): TemplateResult {
