@@ -21,6 +21,7 @@ export const OUTCOME_TEXT = {
   unitsMixed: 'the same unit as that of the other reading ({$unit})',
   differs: 'the difference between the readings ({$difference})',
   cells: 'a row with as many cells as there are headings ({$headings}); this one has {$cells}, perhaps because a decimal comma ends a cell',
+  again: 'each eye once, and line {$line} has the same label and eye',
   quotes: 'a quotation mark at both ends of a cell',
   noColumn: 'a table that has {$column}',
   // What keeps a table from being read.
@@ -44,7 +45,7 @@ export const OUTCOME_TEXT = {
   siteUnknown: 'Eyes without a site of the incision: {$eyes}. They tell nothing about its flattening.',
   noArcs: 'No column tells of arcs. All eyes are taken as without them.',
   methodAssumed: 'Eyes of which it is not said how the arcs were cut: {$eyes}. By blade is assumed.',
-  repeated: 'Rows that repeat the label and the eye of another: {$eyes}. Each is counted.',
+  countedOnce: 'Rows with the label and the eye of an earlier one: {$rows}. Only the first of them is counted.',
   nasal: 'Eyes entered on the side of the nose: {$eyes} of {$all}. Are sites given as 0 to 180° only?',
   // Figures.
   noEyes: 'There is no eye.',
