@@ -80,6 +80,18 @@ export const resultsStyles = css`
   .figures td {
     min-inline-size: 5.5em;
   }
+  .figures th:last-child {
+    min-inline-size: 13em;
+  }
+  thead th {
+    vertical-align: bottom;
+  }
+  .figures th:first-child {
+    position: sticky;
+    inset-inline-start: 0;
+    min-inline-size: 6.5em;
+    background: var(--_ground);
+  }
   h3 {
     margin: 1.5em 0 0.5em;
     font-size: 1.125em;

@@ -54,10 +54,10 @@ export class Results {
       ${notes.length === 0 ? nothing : html`<details class="notes" open><summary>${say('notes')}</summary><ul>${notes.map((note) => html`<li>${saidText(note, language)}</li>`)}</ul></details>`}
       ${columnForm(findings, mapping, language, (next) => this.host.remap(next))}
       ${counted === 0 ? nothing : html`${this.#diagram(findings)}
+        ${this.#own(findings)}
         <h3>${say('figures')}</h3>${figureTable(findings, language)}
         ${this.#bars(findings)}
         <h3>${say('groups')}</h3>${groupTable(findings, language)}
-        ${this.#own(findings)}
         ${this.#list(findings)}`}
       <p><button part="button" type="button" class="export" @click=${this.#export}>${say('export')}</button></p>
       <p class="quiet saved">${leftOut(findings, language)}</p>`;
