@@ -14,13 +14,15 @@ export function signsPath(points: Float64Array, name: Drawn, scale: number): str
   return [...places].map((place) => place + SIGNS[name]).join('');
 }
 
-/** Dioptres that hold 99.5 of 100 points of each series: a slip in the table must not shrink all the others. */
-export function extentOf(series: readonly Float64Array[]): number {
-  const most = series.map((points) => {
-    const lengths = new Float64Array(points.length / 2).map((_, i) => Math.hypot(points[2 * i]!, points[2 * i + 1]!)).sort();
-    return lengths[Math.floor(0.995 * (lengths.length - 1))] ?? 0;
-  });
-  return [0.5, 1, 1.5, 2, 3, 4, 6, 8, 12].find((radius) => radius >= 1.05 * Math.max(...most)) ?? 16;
+/** Dioptres that hold 99.5 of 100 points of a series: a slip in the table must not shrink all the others. */
+export function reachOf(points: Float64Array): number {
+  const lengths = new Float64Array(points.length / 2).map((_, i) => Math.hypot(points[2 * i]!, points[2 * i + 1]!)).sort();
+  return lengths[Math.floor(0.995 * (lengths.length - 1))] ?? 0;
+}
+
+/** Dioptres at the rim, so that there is room for all that is shown. */
+export function extentOf(reaches: readonly number[]): number {
+  return [0.5, 1, 1.5, 2, 3, 4, 6, 8, 12].find((radius) => radius >= 1.05 * Math.max(0, ...reaches)) ?? 16;
 }
 
 /** Distance of rings, D. */

@@ -7,7 +7,7 @@ import { GAP, figureSize } from '../internal/layout.js';
 import { textSize } from '../internal/measure.js';
 import { DRAWN } from './outcomes.messages.js';
 import type { Drawn, Findings } from './outcomes.messages.js';
-import { BINS, PAINTED_FROM, extentOf, ringStep, shares, signsPath } from './outcomes.parts.js';
+import { BINS, PAINTED_FROM, extentOf, reachOf, ringStep, shares, signsPath } from './outcomes.parts.js';
 
 /** Meridians on the rim, degrees on the eye; they stand at twice the angle. */
 const RIM = [180, 15, 30, 45, 60, 75, 90, 105, 120, 135, 150, 165];
@@ -26,14 +26,16 @@ export interface Frame {
 }
 
 /** Sorting 100 000 eyes takes a while, and they do not change. */
-const extents = new WeakMap<Findings, number>();
+const reaches = new WeakMap<Float64Array, number>();
 
-export function frameOf(findings: Findings, size: { width: number; font: number; family: string }): Frame {
+/** Room for the series that are shown: who looks at one alone sees it larger. */
+export function frameOf({ points }: Findings, shown: ReadonlySet<Drawn>, size: { width: number; font: number; family: string }): Frame {
   const half = size.width / 2;
   const small = figureSize(size.font, size.width);
   const radius = Math.max(20, half - 2 * GAP - textSize('165°', small, size.family).width);
-  const dioptres = extents.get(findings) ?? extentOf(DRAWN.map((name) => findings.points[name]));
-  extents.set(findings, dioptres);
+  const seen = DRAWN.filter((name) => shown.has(name) || shown.size === 0).map((name) => points[name]);
+  for (const series of seen) if (!reaches.has(series)) reaches.set(series, reachOf(series));
+  const dioptres = extentOf(seen.map((series) => reaches.get(series)!));
   return { half, radius, scale: radius / dioptres, dioptres, small, family: size.family };
 }
 
@@ -59,8 +61,9 @@ export function plot(findings: Findings, frame: Frame, shown: ReadonlySet<Drawn>
 function centre({ summaries }: Findings, name: Drawn, scale: number): SVGTemplateResult | null {
   const { centroid, ellipseOfMean, ellipseOfEyes } = summaries[name];
   if (!centroid) return null;
-  return svg`<g class=${name}>${around(ellipseOfEyes, 'eyes-ellipse', scale)}${around(ellipseOfMean, 'mean-ellipse', scale)}
-    <path part="centroid" data-series=${name} transform="translate(${px(centroid.x * scale)} ${px(-centroid.y * scale)})" d=${CENTROIDS[name]}></path></g>`;
+  // The ellipse of the mean is drawn last: in a long series it is hardly larger than the sign.
+  return svg`<g class=${name}>${around(ellipseOfEyes, 'eyes-ellipse', scale)}
+    <path part="centroid" data-series=${name} transform="translate(${px(centroid.x * scale)} ${px(-centroid.y * scale)}) scale(0.65)" d=${CENTROIDS[name]}></path>${around(ellipseOfMean, 'mean-ellipse', scale)}</g>`;
 }
 
 function around(ellipse: Ellipse | null, part: string, scale: number): SVGTemplateResult | null {

@@ -78,7 +78,7 @@ export const resultsStyles = css`
     padding: 0.375em 0.75em 0.375em 0;
   }
   .figures td {
-    min-inline-size: 5.5em;
+    white-space: nowrap;
   }
   .figures th:last-child {
     min-inline-size: 13em;
@@ -86,11 +86,14 @@ export const resultsStyles = css`
   thead th {
     vertical-align: bottom;
   }
+  .figures,
+  .figures th:first-child {
+    background: var(--_ground);
+  }
   .figures th:first-child {
     position: sticky;
     inset-inline-start: 0;
     min-inline-size: 6.5em;
-    background: var(--_ground);
   }
   h3 {
     margin: 1.5em 0 0.5em;
@@ -119,5 +122,28 @@ export const resultsStyles = css`
   select:focus-visible {
     outline: 3px solid var(--_focus);
     outline-offset: 2px;
+  }
+  @media print {
+    button[part='button'],
+    .saved,
+    .given,
+    .columns {
+      display: none;
+    }
+    .scroll {
+      overflow: visible;
+    }
+    .figures {
+      font-size: 0.75em;
+    }
+    .figures td {
+      white-space: normal;
+    }
+    .figures th:last-child {
+      min-inline-size: 0;
+    }
+    [role='option'] {
+      break-inside: avoid;
+    }
   }
 `;

@@ -3,7 +3,7 @@ import type { TemplateResult } from 'lit';
 import type { Mapping, OwnAdvice, OwnEvidence } from '../../core/outcomes.js';
 import type { CaseModel } from '../internal/case-model.js';
 import { movesOf } from '../internal/case-moves.js';
-import { astigmatismText, decimal, dioptres, withUnit } from '../internal/format.js';
+import { astigmatismText, decimal, dioptres, percent, withUnit } from '../internal/format.js';
 import type { Language } from '../internal/language/language.js';
 import { addStyles } from '../internal/restyle.js';
 import type { SizeController } from '../internal/size-controller.js';
@@ -69,10 +69,10 @@ export class Results {
     const canvas = root.querySelector('canvas');
     const findings = this.#findings;
     if (!canvas || !findings) return;
-    const frame = frameOf(findings, this.size);
+    const frame = frameOf(findings, this.#shown, this.size);
     const ratio = devicePixelRatio || 1;
     const colours = DRAWN.map((name) => (root.querySelector(`.points.${name}`) ? getComputedStyle(root.querySelector(`.points.${name}`)!).stroke : ''));
-    const key = [frame.half, ratio, ...colours].join();
+    const key = [frame.half, frame.scale, ratio, ...colours].join();
     if (key === this.#painted) return;
     this.#painted = key;
     canvas.width = canvas.height = Math.round(2 * frame.half * ratio);
@@ -106,7 +106,7 @@ export class Results {
 
   #diagram(findings: Findings): TemplateResult {
     const say = this.language.say(resultsWords);
-    const frame = frameOf(findings, this.size);
+    const frame = frameOf(findings, this.#shown, this.size);
     const { half, small } = frame;
     const toggle = (name: Drawn) => (event: Event): void => {
       event.stopPropagation();
@@ -134,9 +134,9 @@ export class Results {
 
   #own({ own }: Findings): TemplateResult {
     const say = this.language.say(resultsWords);
-    const told = (title: string, { reason, notes }: OwnEvidence): TemplateResult => html`<p><strong>${title}.</strong> ${saidText(reason, this.language)}</p>${notes.map((note) => html`<p class="quiet">${saidText(note, this.language)}</p>`)}`;
+    const told = (title: string, figure: string | null, { reason, notes }: OwnEvidence): TemplateResult => html`<p><strong>${figure === null ? `${title}.` : `${title}: ${figure}.`}</strong> ${saidText(reason, this.language)}</p>${notes.map((note) => html`<p class="quiet">${saidText(note, this.language)}</p>`)}`;
     const may = (own.incision !== null || own.arcs !== null) && this.host.taker !== null;
-    return html`<h3>${say('own')}</h3>${told(say('ownIncision'), own.evidence.incision)}${told(say('ownArcs'), own.evidence.arcs)}
+    return html`<h3>${say('own')}</h3>${told(say('ownIncision'), own.incision && dioptres(own.incision.flattening, this.language.numbers), own.evidence.incision)}${told(say('ownArcs'), own.arcs && percent(own.arcs.share, this.language.numbers), own.evidence.arcs)}
       ${own.incision === null && own.arcs === null ? nothing : html`<button part="button" type="button" class="give" aria-disabled=${may ? 'false' : 'true'} @click=${this.#give}>${say('give')}</button>`}
       <p role="status" class="given">${this.#given ? say('given') : ''}</p>
       <p class="quiet">${this.language.say(sharedWords)('estimate')}</p>`;
@@ -171,7 +171,7 @@ export class Results {
 
   #pick(event: MouseEvent, findings: Findings): void {
     const { left, top, width, height } = (event.currentTarget as Element).getBoundingClientRect();
-    const { half, scale } = frameOf(findings, this.size);
+    const { half, scale } = frameOf(findings, this.#shown, this.size);
     const x = ((2 * (event.clientX - left)) / width - 1) * half;
     const y = ((2 * (event.clientY - top)) / height - 1) * half;
     const eye = nearestEye(DRAWN.filter((name) => this.#shown.has(name)).map((name) => findings.points[name]), x / scale, -y / scale, REACH / scale);
