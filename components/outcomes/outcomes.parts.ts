@@ -56,7 +56,7 @@ export function shares(points: Float64Array): number[] {
   return counts.map((count) => (2 * count) / points.length);
 }
 
-/** Paints one dot for each px that has eyes in it, stronger where there are more. */
+/** Paints one dot for each px that has eyes in it, stronger where there are more, and never so strong that it hides the ellipses and what lies under it. */
 export function paint(context: CanvasRenderingContext2D, points: Float64Array, { scale, half, ratio, colour }: { scale: number; half: number; ratio: number; colour: string }): void {
   const side = Math.ceil(2 * half);
   const cells = new Uint16Array(side * side);
@@ -64,10 +64,12 @@ export function paint(context: CanvasRenderingContext2D, points: Float64Array, {
     const [x, y] = [Math.round(half + points[i]! * scale), Math.round(half - points[i + 1]! * scale)];
     if (x >= 0 && y >= 0 && x < side && y < side) cells[y * side + x]! += 1;
   }
+  let most = 5;
+  for (const eyes of cells) most = Math.max(most, eyes);
   context.fillStyle = colour;
   for (let cell = 0; cell < cells.length; cell += 1) {
     if (cells[cell] === 0) continue;
-    context.globalAlpha = Math.min(1, 0.2 + 0.12 * cells[cell]!);
+    context.globalAlpha = 0.15 + (0.45 * cells[cell]!) / most;
     context.fillRect(((cell % side) - 0.5) * ratio, (Math.floor(cell / side) - 0.5) * ratio, 1.5 * ratio, 1.5 * ratio);
   }
   context.globalAlpha = 1;
