@@ -7,6 +7,8 @@ import type { Quantity } from './types.js';
  * catalogues of other languages, which have the same names.
  */
 export const OUTCOME_TEXT = {
+  // What is refused where it is no single cell.
+  wholeRow: 'the row',
   // What would be accepted in a cell.
   range: '{$min} to {$max}',
   number: 'a number such as 1.25 or 1,25, with one decimal sign',
@@ -95,7 +97,7 @@ const QUOTED = 40;
 
 /** A fault as a sentence in English, in the form of all refusals: what, which value, what would be accepted. */
 export function faultText({ column, heading, value, reason }: Fault): string {
-  const what = heading ?? (column ? COLUMN_TEXT[column] : 'the row');
+  const what = heading ?? (column ? COLUMN_TEXT[column] : OUTCOME_TEXT.wholeRow);
   const shown = value.trim() === '' ? 'none' : `“${value.length > QUOTED ? `${value.slice(0, QUOTED)}…` : value}”`;
   return `${what}: ${shown} is refused; allowed is ${reason.text}.`;
 }

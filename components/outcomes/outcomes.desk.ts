@@ -3,6 +3,7 @@ import type { Vector } from '../../core/numbers.js';
 import { OUTCOME_COLUMNS, exportTable, eyeResult, groupsOf, ownFigures, readingTable, summarise, vectorsOf } from '../../core/outcomes.js';
 import type { EyeResult, Grouping, JudgeOptions, OutcomeTable, RefusedRow } from '../../core/outcomes.js';
 import { nextTask } from '../internal/blur/next-task.js';
+import { exportIn } from './outcomes.export.js';
 import { DRAWN, SERIES } from './outcomes.messages.js';
 import type { Ask, Findings, FromDesk, GroupFigures, Listed, OutcomeRow, Reply, Series, ToDesk } from './outcomes.messages.js';
 
@@ -52,7 +53,7 @@ class Desk {
 
   *answer(ask: Ask): Generator<number, Reply, undefined> {
     if (ask.kind === 'list') return { kind: 'list', listed: this.#results.slice(ask.from, ask.from + ask.count).map(listed) };
-    if (ask.kind === 'export') return { kind: 'export', text: this.#table ? exportTable(this.#table, this.#judge) : '' };
+    if (ask.kind === 'export') return { kind: 'export', text: this.#table ? exportTable(this.#table, { ...this.#judge, ...(ask.words && exportIn(ask.words)) }) : '' };
     const table = yield* read(ask);
     const results: EyeResult[] = [];
     for (const record of table.records) {

@@ -1,6 +1,7 @@
 /** What page and worker say to each other; types alone. */
 import type { JudgeOptions, OutcomeGroup, OutcomeSummary, OutcomeTable, OwnAdvice, RefusedRow, Said, Grouping, Mapping, OutcomeColumn } from '../../core/outcomes.js';
 import type { Astigmatism, EyeSide } from '../../core/numbers.js';
+import type { ExportWords } from './outcomes.export.js';
 
 /** One eye as a page may give it: values by the names of the columns. */
 export type OutcomeRow = Partial<Record<OutcomeColumn, string | number | null>>;
@@ -8,7 +9,8 @@ export type OutcomeRow = Partial<Record<OutcomeColumn, string | number | null>>;
 export type Ask =
   | { kind: 'read'; data: string | readonly OutcomeRow[]; mapping: Mapping; judge: JudgeOptions }
   | { kind: 'list'; from: number; count: number }
-  | { kind: 'export' };
+  /** English is that of the core. */
+  | { kind: 'export'; words?: ExportWords };
 
 /** Series of which figures are given. */
 export const SERIES = ['before', 'after', 'induced', 'atIncision', 'remaining', 'error'] as const;

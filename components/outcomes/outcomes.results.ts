@@ -9,6 +9,7 @@ import { addStyles } from '../internal/restyle.js';
 import type { SizeController } from '../internal/size-controller.js';
 import { eyeId, sharedWords } from '../internal/words.js';
 import type { AstigOutcomes } from './outcomes.js';
+import { exportWords } from './outcomes.export-words.js';
 import { DRAWN } from './outcomes.messages.js';
 import type { Drawn, Findings, Listed } from './outcomes.messages.js';
 import { PAINTED_FROM, nearestEye, paint } from './outcomes.parts.js';
@@ -203,7 +204,7 @@ export class Results {
   };
 
   readonly #export = async (): Promise<void> => {
-    const reply = await this.host.desk?.ask({ kind: 'export' });
+    const reply = await this.host.desk?.ask({ kind: 'export', ...(this.language.lang !== 'en' && { words: exportWords(this.language) }) });
     if (reply?.kind !== 'export') return;
     const link = document.createElement('a');
     link.href = URL.createObjectURL(new Blob([reply.text], { type: 'text/csv' }));
