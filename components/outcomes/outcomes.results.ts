@@ -16,7 +16,7 @@ import { PAINTED_FROM, nearestEye, paint } from './outcomes.parts.js';
 import { CENTROIDS, bars, frameOf, plot } from './outcomes.plot.js';
 import { resultsStyles } from './outcomes.results.styles.js';
 import { resultsWords } from './outcomes.results.words.js';
-import { saidText } from './outcomes.said.js';
+import { asGiven, saidText } from './outcomes.said.js';
 import { columnForm, figureTable, groupTable, leftOut, refusedList } from './outcomes.tables.js';
 
 /** Eyes in the list at a time. */
@@ -135,7 +135,7 @@ export class Results {
 
   #own({ own }: Findings): TemplateResult {
     const say = this.language.say(resultsWords);
-    const told = (title: string, figure: string | null, { reason, notes }: OwnEvidence): TemplateResult => html`<p><strong>${figure === null ? `${title}.` : `${title}: ${figure}.`}</strong> ${saidText(reason, this.language)}</p>${notes.map((note) => html`<p class="quiet">${saidText(note, this.language)}</p>`)}`;
+    const told = (title: string, figure: string | null, { reason, notes }: OwnEvidence): TemplateResult => html`<p><strong>${figure === null ? say('noFigure', { name: title }) : say('figure', { name: title, figure })}</strong> ${saidText(reason, this.language)}</p>${notes.map((note) => html`<p class="quiet">${saidText(note, this.language)}</p>`)}`;
     const may = (own.incision !== null || own.arcs !== null) && this.host.taker !== null;
     return html`<h3>${say('own')}</h3>${told(say('ownIncision'), own.incision && dioptres(own.incision.flattening, this.language.numbers), own.evidence.incision)}${told(say('ownArcs'), own.arcs && percent(own.arcs.share, this.language.numbers), own.evidence.arcs)}
       ${own.incision === null && own.arcs === null ? nothing : html`<button part="button" type="button" class="give" aria-disabled=${may ? 'false' : 'true'} @click=${this.#give}>${say('give')}</button>`}
@@ -154,11 +154,12 @@ export class Results {
 
   #row({ line, label, eye, before, after, induced }: Listed, index: number, counted: number): TemplateResult {
     const lang = this.language.numbers;
-    const text = this.language.say(resultsWords)('row', {
+    const say = this.language.say(resultsWords);
+    const text = say('row', {
       line, eye: this.language.say(sharedWords)(eyeId(eye)),
       before: astigmatismText(before, lang), after: astigmatismText(after, lang), induced: astigmatismText(induced, lang),
     });
-    return html`<div role="option" id="eye-${index}" aria-setsize=${counted} aria-posinset=${index + 1} aria-selected=${index === this.#chosen ? 'true' : 'false'} @click=${() => this.#choose(index)}>${label ? `${label}, ` : ''}${text}</div>`;
+    return html`<div role="option" id="eye-${index}" aria-setsize=${counted} aria-posinset=${index + 1} aria-selected=${index === this.#chosen ? 'true' : 'false'} @click=${() => this.#choose(index)}>${label ? say('both', { first: asGiven(label, this.language), second: text }) : text}</div>`;
   }
 
   readonly #onKey = (event: KeyboardEvent): void => {

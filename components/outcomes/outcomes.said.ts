@@ -4,6 +4,7 @@ import { decimal, isolated, withUnit } from '../internal/format.js';
 import type { Language } from '../internal/language/language.js';
 import { quoted } from '../internal/refusal.js';
 import { columnWords, textWords } from './outcomes.core.words.js';
+import { resultsWords } from './outcomes.results.words.js';
 
 /** A sentence of the core in the language of the reader. */
 export function saidText({ id, values }: Said, language: Language): string {
@@ -18,9 +19,16 @@ export function columnText(column: OutcomeColumn, language: Language): string {
   return language.say(columnWords)(column);
 }
 
+/** A word of the table, which runs in the direction of its own first letter. */
+export function asGiven(text: string, { rightToLeft }: Language): string {
+  return rightToLeft ? `\u2068${text}\u2069` : text;
+}
+
 /** A fault: the heading, the value as given, and what would be accepted. */
 export function faultText({ column, heading, value, reason }: Fault, language: Language): string {
-  const what = heading ?? (column ? columnText(column, language) : '');
+  const what = heading === null ? column && columnText(column, language) : asGiven(heading, language);
   const arrow = language.rightToLeft ? ' ← ' : ' → ';
-  return [what, [value || what ? quoted(value, language) : '', saidText(reason, language)].filter(Boolean).join(arrow)].filter(Boolean).join(': ');
+  const accepted = saidText(reason, language);
+  const told = value || what ? quoted(value, language) + arrow + accepted : accepted;
+  return what ? language.say(resultsWords)('pair', { name: what, value: told }) : told;
 }

@@ -63,7 +63,7 @@ export function columnForm({ headings, preview, problems }: Findings, mapping: M
 export function leftOut({ headings }: Findings, language: Language): string {
   const say = language.say(resultsWords);
   const columns = headings.filter(({ column }) => column === null).map(({ text, index }) => quoted(text || `${index + 1}`, language));
-  return columns.length === 0 ? say('allSaved') : say('leftOut', { columns: columns.join(', ') });
+  return columns.length === 0 ? say('allSaved') : say('leftOut', { columns: columns.reduce((first, second) => say('both', { first, second })) });
 }
 
 export function groupTable({ groups }: Findings, language: Language): TemplateResult {
@@ -76,6 +76,6 @@ export function groupTable({ groups }: Findings, language: Language): TemplateRe
   };
   return html`<div class="scroll" tabindex="0" role="group" aria-label=${say('groups')}><table class="groups">
     <thead><tr><th scope="col">${say('groups')}</th><th scope="col">${say('eyes')}</th><th scope="col">${say('flattening')}</th><th scope="col">${say('torque')}</th><th scope="col">${say('mean')}</th></tr></thead>
-    <tbody>${(['width', 'site', 'arcs'] as const).flatMap((by) => groups[by].map((group) => html`<tr><th scope="row">${say(by)}: ${key(by, group.key)}</th><td>${group.n}</td>
+    <tbody>${(['width', 'site', 'arcs'] as const).flatMap((by) => groups[by].map((group) => html`<tr><th scope="row">${say('pair', { name: say(by), value: key(by, group.key) })}</th><td>${group.n}</td>
       <td>${group.centroid ? signedDioptres(-group.centroid.x, lang) : '–'}</td><td>${group.centroid ? signedDioptres(group.centroid.y, lang) : '–'}</td><td>${group.meanMagnitude === null ? '–' : dioptres(group.meanMagnitude, lang)}</td></tr>`))}</tbody></table></div>`;
 }

@@ -6,6 +6,7 @@ import { controlStyles } from '../internal/control-styles.js';
 import { AstigDrawing } from '../internal/drawing.js';
 import { drawingStyles } from '../internal/drawing-styles.js';
 import { percent } from '../internal/format.js';
+import type { Say } from '../internal/language/language.js';
 import { Later } from '../internal/later.js';
 import { property, state } from '../internal/property.js';
 import { tableStyles } from '../internal/table-styles.js';
@@ -45,7 +46,8 @@ export class AstigOutcomes extends AstigDrawing {
   @property({ attribute: false }) judge: JudgeOptions = {};
 
   @state() private share: number | null = null;
-  @state() private said = '';
+  /** What became of the reading; put into words where it is shown, for a language may come later than the table. */
+  @state() private said: Parameters<Say<keyof typeof outcomesWords.en>> | null = null;
   @state() private over = false;
 
   #client: DeskClient | null = null;
@@ -126,7 +128,7 @@ export class AstigOutcomes extends AstigDrawing {
       </div>
       ${this.share === null ? nothing : html`<p><label>${say('reading')} <progress max="1" .value=${this.share}></progress> ${percent(this.share, this.language.numbers)}</label>
         <button part="button" type="button" class="cancel" @click=${this.#cancel}>${say('cancel')}</button></p>`}
-      <p role="status">${this.said}</p>
+      <p role="status">${this.said ? say(...this.said) : ''}</p>
       ${results ? results.render(findings, this.mapping) : nothing}
       ${findings?.counted ? this.pictureRow() : nothing}
     </section>`;
@@ -164,7 +166,7 @@ export class AstigOutcomes extends AstigDrawing {
     try {
       this.#take(await file.text());
     } catch (error) {
-      this.said = this.language.say(outcomesWords)('failed', { reason: (error as Error).message });
+      this.said = ['failed', { reason: (error as Error).message }];
     }
   }
 
@@ -179,18 +181,17 @@ export class AstigOutcomes extends AstigDrawing {
     this.#reading += 1;
     this.share = null;
     this.#work = Promise.resolve();
-    this.said = this.language.say(outcomesWords)('cancelled');
+    this.said = ['cancelled'];
   };
 
   #read(): void {
     const number = (this.#reading += 1);
     this.share = 0;
-    this.said = '';
+    this.said = null;
     this.#work = this.#ask(number);
   }
 
   async #ask(number: number): Promise<void> {
-    const say = this.language.say(outcomesWords);
     try {
       const { DeskClient: Client } = await import('./outcomes.client.js');
       if (number !== this.#reading) return;
@@ -200,10 +201,10 @@ export class AstigOutcomes extends AstigDrawing {
       const reply = await this.#client.ask({ kind: 'read', data: this.data!, mapping: this.mapping, judge: this.judge }, progress);
       if (number !== this.#reading || reply.kind !== 'read') return;
       this.#findings = reply.findings;
-      this.said = say('done', { counted: reply.findings.counted, rows: reply.findings.rows });
+      this.said = ['done', { counted: reply.findings.counted, rows: reply.findings.rows }];
     } catch (error) {
       if (number !== this.#reading) return;
-      this.said = say('failed', { reason: (error as Error).message });
+      this.said = ['failed', { reason: (error as Error).message }];
     }
     this.share = null;
   }
