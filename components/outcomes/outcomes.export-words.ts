@@ -10,7 +10,6 @@ export function exportWords(language: Language): ExportWords {
     Object.fromEntries(ids.map((id) => [id, language.say(words)(id)])) as Record<Id, string>;
   return {
     numbers: language.numbers,
-    rightToLeft: language.rightToLeft ?? false,
     headings: all(headingWords),
     texts: { outcomeTexts: all(textWords), outcomeColumns: all(columnWords), refusals: all(refusalWords, ['refused', 'none']), shared: all(sharedWords, ['quoted']) },
   };

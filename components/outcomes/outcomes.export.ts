@@ -12,16 +12,15 @@ import { asGiven, columnText, saidText } from './outcomes.said.js';
 export interface ExportWords {
   /** Tag of the reader's number formats. */
   numbers: string;
-  rightToLeft: boolean;
   headings: NonNullable<ExportOptions['headings']>;
   /** Texts by part and name, with their values still to be put in. */
   texts: Readonly<Record<string, Readonly<Record<string, string>>>>;
 }
 
 /** The options by which a table is saved in a language. */
-export function exportIn({ numbers, rightToLeft, headings, texts }: ExportWords): Pick<ExportOptions, 'headings' | 'reason'> {
+export function exportIn({ numbers, headings, texts }: ExportWords): Pick<ExportOptions, 'headings' | 'reason'> {
   writeForeignBy(FOREIGN_NUMBERS);
-  const language: Pick<Language, 'numbers' | 'rightToLeft' | 'say'> = { numbers, rightToLeft, say: ({ part }) => (id, values) => filled(texts[part]![id]!, values ?? {}, String) };
+  const language: Pick<Language, 'numbers' | 'say'> = { numbers, say: ({ part }) => (id, values) => filled(texts[part]![id]!, values ?? {}, String) };
   return { headings, reason: (fault) => refusalOf(fault, language as Language) };
 }
 
