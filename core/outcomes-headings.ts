@@ -77,6 +77,7 @@ function columnOf(text: string): Match {
     return has('site', 'meridian', 'axis') ? is('incisionSite') : NONE;
   }
   if (has('planned', 'before', 'after') || has('flat', 'steep', 'first', 'second', 'magnitude', 'meridian')) return corneal(has);
+  if (has('person')) return { column: null, why: said('person') };
   if (has('label')) return is('label');
   if (has('age')) return is('age');
   return has('eye') ? is('eye') : NONE;

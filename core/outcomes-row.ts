@@ -25,6 +25,7 @@ export interface Tally {
   points: number;
   commas: number;
   swapped: number;
+  again: number;
   widthAssumed: number;
   siteUnknown: number;
   methodAssumed: number;
@@ -34,12 +35,13 @@ type Time = 'Before' | 'After';
 
 /** Reads rows into records. One reader for a whole table, so that a row costs no more than its cells. */
 export class RowReader {
-  readonly tally: Tally = { points: 0, commas: 0, swapped: 0, widthAssumed: 0, siteUnknown: 0, methodAssumed: 0 };
+  readonly tally: Tally = { points: 0, commas: 0, swapped: 0, again: 0, widthAssumed: 0, siteUnknown: 0, methodAssumed: 0 };
   private readonly places: Partial<Record<OutcomeColumn, number>> = {};
   private cells: readonly string[] = [];
   private trimmed: readonly string[] = [];
   private faults: Fault[] = [];
   private unit: 'D' | 'mm' | null = null;
+  private readonly seen = { right: new Map<string, number>(), left: new Map<string, number>() };
   // A table says the same few words over and over.
   private readonly eyes = remembered(eyeOf);
   private readonly methods = remembered(methodOf);
@@ -199,16 +201,26 @@ export class RowReader {
     return written.value;
   }
 
-  private refuse(column: OutcomeColumn, id: OutcomeWording, values: Said['values'] = {}): null {
+  /** Line on which an eye was first counted; without a label, its own. */
+  firstLine({ label, eye, line }: OutcomeRecord): number {
+    // Without the apostrophe that keeps a spreadsheet from reckoning with a label.
+    const name = label?.replace(/^[\s']+/, '').trimEnd();
+    if (!name) return line;
+    const first = this.seen[eye].get(name);
+    if (first === undefined) this.seen[eye].set(name, line);
+    else this.tally.again += 1;
+    return first ?? line;
+  }
+
+  /** A fault of one cell of a row. */
+  fault(column: OutcomeColumn, cells: readonly string[], reason: Said): Fault {
     const place = this.places[column];
-    const given = place !== undefined;
-    this.faults.push({
-      column,
-      heading: given ? this.headings[place]!.text : null,
-      position: given ? place + 1 : null,
-      value: given ? (this.cells[place] ?? '') : '',
-      reason: said(id, values),
-    });
+    if (place === undefined) return { column, heading: null, position: null, value: '', reason };
+    return { column, heading: this.headings[place]!.text, position: place + 1, value: cells[place] ?? '', reason };
+  }
+
+  private refuse(column: OutcomeColumn, id: OutcomeWording, values: Said['values'] = {}): null {
+    this.faults.push(this.fault(column, this.cells, said(id, values)));
     return null;
   }
 }

@@ -9,7 +9,7 @@ import { columnsNamed, matchHeadings } from './outcomes-headings.js';
 import type { Mapping } from './outcomes-headings.js';
 import { RowReader } from './outcomes-row.js';
 import { said } from './outcomes-text.js';
-import type { Delimiter, OutcomeColumn, OutcomeTable, Said } from './outcomes-types.js';
+import type { Delimiter, Fault, OutcomeColumn, OutcomeRecord, OutcomeTable, Said } from './outcomes-types.js';
 
 export interface ReadOptions {
   /** The user's own matching of columns; what it does not name is matched by the words of the headings. */
@@ -154,12 +154,23 @@ function enter(table: OutcomeTable, reader: RowReader, missing: readonly Outcome
   table.rows += 1;
   const reason = rowFault(table, missing, cells, broken);
   const read = reason ? [{ column: null, heading: null, position: null, value: cells.join(table.delimiter), reason }] : reader.read(cells, line);
-  if (Array.isArray(read)) {
-    table.refused.push({ line, lastLine, cells, faults: read });
+  const faults = Array.isArray(read) ? read : again(reader, read, cells);
+  if (faults.length > 0) {
+    table.refused.push({ line, lastLine, cells, faults });
   } else {
-    table.records.push(read);
+    table.records.push(read as OutcomeRecord);
     table.cells.push(cells);
   }
+}
+
+/**
+ * Why an eye that has been counted is not counted again. The first row that can be counted stands: nothing in a table says
+ * which of two is the better one. Rows without a label are different eyes, for two may well have the same figures.
+ */
+function again(reader: RowReader, record: OutcomeRecord, cells: readonly string[]): Fault[] {
+  const first = reader.firstLine(record);
+  if (first === record.line) return [];
+  return [reader.fault('label', cells, said('again', { line: whole(first, '') }))];
 }
 
 /**
@@ -183,18 +194,13 @@ function finish(table: OutcomeTable, reader: RowReader, text: string, titleLines
   if (text.includes('\uFFFD') || text.includes('\0')) problems.push(said('encoding'));
   if (titleLines > 0) notes.push(said('above', { lines: count(titleLines) }));
   if (table.decimal === 'mixed') notes.push(said('mixedDecimals'));
+  if (tally.again) notes.push(said('countedOnce', { rows: count(tally.again) }));
   if (records.length === 0) return;
   if (tally.widthAssumed) notes.push(said('widthAssumed', { eyes: count(tally.widthAssumed), width: { value: DEFAULTS.incisionWidth, unit: 'mm', digits: 1 } }));
   if (tally.siteUnknown) notes.push(said('siteUnknown', { eyes: count(tally.siteUnknown) }));
   if (tally.methodAssumed) notes.push(said('methodAssumed', { eyes: count(tally.methodAssumed) }));
   if (!reader.has('arcCount') && !reader.has('arcLength')) notes.push(said('noArcs'));
-  const repeated = repetitions(records.flatMap(({ label, eye }) => (label?.trim() ? [`${eye} ${label}`] : [])));
-  if (repeated > 0) notes.push(said('repeated', { eyes: count(repeated) }));
   const entered = records.filter(({ incision }) => incision !== null);
   const nasal = entered.filter(({ incision, eye }) => Math.abs(fromTemporal(incision!.site, eye) - 180) < 45);
   if (nasal.length >= 3 && nasal.length > OUTCOME_CONSTANTS.nasalShare.value * entered.length) notes.push(said('nasal', { eyes: count(nasal.length), all: count(entered.length) }));
-}
-
-function repetitions(names: readonly string[]): number {
-  return names.length - new Set(names).size;
 }

@@ -7,6 +7,8 @@ import type { Quantity } from './types.js';
  * catalogues of other languages, which have the same names.
  */
 export const OUTCOME_TEXT = {
+  // What is refused where it is no single cell.
+  wholeRow: 'the row',
   // What would be accepted in a cell.
   range: '{$min} to {$max}',
   number: 'a number such as 1.25 or 1,25, with one decimal sign',
@@ -21,6 +23,7 @@ export const OUTCOME_TEXT = {
   unitsMixed: 'the same unit as that of the other reading ({$unit})',
   differs: 'the difference between the readings ({$difference})',
   cells: 'a row with as many cells as there are headings ({$headings}); this one has {$cells}, perhaps because a decimal comma ends a cell',
+  again: 'each eye once, and line {$line} has the same label and eye',
   quotes: 'a quotation mark at both ends of a cell',
   noColumn: 'a table that has {$column}',
   // What keeps a table from being read.
@@ -35,6 +38,7 @@ export const OUTCOME_TEXT = {
   axisUnclear: 'An axis may be that of a cylinder, which lies across the steep meridian. Say which it is.',
   flatMeridian: 'This is the flat meridian. The steep one, 90° from it, is needed.',
   noTime: 'It is not said whether this was before or after the operation.',
+  person: 'Names and dates of birth are not needed. This column is not read.',
   guess: 'Taken for {$column}, as is usual. Check it.',
   // What was assumed, and what looks odd.
   above: 'Lines above the headings that were not read: {$lines}.',
@@ -43,7 +47,7 @@ export const OUTCOME_TEXT = {
   siteUnknown: 'Eyes without a site of the incision: {$eyes}. They tell nothing about its flattening.',
   noArcs: 'No column tells of arcs. All eyes are taken as without them.',
   methodAssumed: 'Eyes of which it is not said how the arcs were cut: {$eyes}. By blade is assumed.',
-  repeated: 'Rows that repeat the label and the eye of another: {$eyes}. Each is counted.',
+  countedOnce: 'Rows with the label and the eye of an earlier one: {$rows}. Only the first of them is counted.',
   nasal: 'Eyes entered on the side of the nose: {$eyes} of {$all}. Are sites given as 0 to 180° only?',
   // Figures.
   noEyes: 'There is no eye.',
@@ -93,7 +97,7 @@ const QUOTED = 40;
 
 /** A fault as a sentence in English, in the form of all refusals: what, which value, what would be accepted. */
 export function faultText({ column, heading, value, reason }: Fault): string {
-  const what = heading ?? (column ? COLUMN_TEXT[column] : 'the row');
+  const what = heading ?? (column ? COLUMN_TEXT[column] : OUTCOME_TEXT.wholeRow);
   const shown = value.trim() === '' ? 'none' : `“${value.length > QUOTED ? `${value.slice(0, QUOTED)}…` : value}”`;
   return `${what}: ${shown} is refused; allowed is ${reason.text}.`;
 }

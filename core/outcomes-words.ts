@@ -9,11 +9,12 @@ const IDEAS = {
   arc: /\barcs?\b|arcuate|\blri\b|relax|bogen|entlastung|entspannung|\barcos?\b|relaja|قوس|اقواس|弧|松解/,
   lens: /\blens\b|\biols?\b|\btoric\b|linse|\blio\b|\blentes?\b|lentille|implant|عدس|晶体|晶状体/,
   incision: /incision|inzision|(?<!durch)schnitt|\bwound\b|\bentry\b|zugang|herida|شق|جرح|切口/,
-  planned: /\bplan(ned|ning)?\b|predict|expect|\btarget\b|geplant|erwartet|vorhergesagt|voraussichtlich|\bziel|previst|planead|planificad|esperad|\bprevue?s?\b|planifie|attendu|predit|متوقع|مخطط|计划|预测|预期|目标/,
+  planned: /\bplan(ned|ning)?\b|predict|expect|\btarget\b|geplant|erwartet|vorhergesagt|voraussichtlich|\bziel|previst|planead|planificad|esperad|\bprevue?s?\b|planifie|attendu|predit|متوقع|مخطط|计划|预计|预测|预期|目标/,
   before: /\bpre(op\w*)?\b|\bbefore\b|\bvor(her)?\b|\bprae?(op\w*)?\b|\bantes\b|\bprevi[oa]s?\b|\bavant\b|قبل|术前|之前/,
   after: /\bpost(op\w*)?\b|\bafter\b|\bnach(her)?\b|\bdespues\b|\bapres\b|بعد|术后|之后/,
-  flat: /\bflat(test|ter)?\b|flach|\bplan[oa]s?\b|\bplate?s?\b|aplanad|مسطح|平坦/,
-  steep: /\bsteep(est|er)?\b|steil|\bcurv[oa]s?\b|cambre|bombe|حاد|منحدر|陡/,
+  /** Flattening is what an operation does, not how a meridian is. */
+  flat: /\bflat(test|ter)?\b|(?<!ab)flach|\bplan[oa]s?\b|\bplate?s?\b|aplanad|مسطح|تسطح|平坦/,
+  steep: /\bsteep(est|er)?\b|steil|\bcurv[oa]s?\b|cambre|bombe|حاد|منحدر|محدب|تحدب|陡/,
   /** The usual numbers of the flat and the steep reading. */
   first: /\b[kr] ?1\b/,
   second: /\b[kr] ?2\b/,
@@ -29,7 +30,9 @@ const IDEAS = {
   age: /\bage\b|\balter\b|\bedad\b|عمر|年龄/,
   /** Nothing else may be in it: the pressure of an eye is no side. */
   eye: /^(?:(?:eye|side|auge|seite|ojo|lado|oeil|cote|lateralit\w*|od|os|r|l|right|left|or|of|operated|العين|عين|[手术]*眼[别睛]?|侧别)(?: |$))+$/,
-  label: /\bid\b|label|\bcase\b|\bcode\b|\bfall\b|kennung|bezeichnung|etiquet|codigo|\bcaso\b|\bcas\b|\bnr\b|\bname\b|\bnom(bre)?\b|رمز|معرف|رقم|编号|标识|病例/,
+  label: /\bid\b|label|\bcase\b|\bcode\b|\bfall\b|kennung|bezeichnung|etiquet|codigo|\bcaso\b|\bcas\b|\bnr\b|رمز|معرف|رقم|编号|标识|病例/,
+  /** What tells who somebody is, and is not needed. */
+  person: /\b(sur|first|last|fore|full)? ?names?\b|\bsurname|birth|\bdob\b|\bnom\b|prenom|naissance|nombre|apellid|nacimiento|(vor|nach)?name\b|geburt|\bاسم\b|اسم|ميلاد|姓名|名字|出生/,
   radius: /radius|radien|\bradios?\b|rayon|نصف قطر|半径/,
 } as const;
 
@@ -65,7 +68,7 @@ export function eyeOf(text: string): EyeSide | null {
 }
 
 const METHODS: Readonly<Record<ArcMethod, RegExp>> = {
-  blade: /blade|knife|manual|diamond|klinge|messer|manuell|diamant|cuchill|lame|couteau|manuel|شفره|مشرط|يدوي|刀|手工|手动/,
+  blade: /blade|knife|manual|diamond|klinge|messer|manuell|diamant|cuchill|bisturi|lame|couteau|manuel|شفره|مشرط|يدوي|刀|手工|手动/,
   laser: /laser|femto|ليزر|فيمتو|激光|飞秒/,
 };
 
