@@ -29,13 +29,15 @@ export interface Tally {
   widthAssumed: number;
   siteUnknown: number;
   methodAssumed: number;
+  /** Least and greatest of the steep meridians in each column. */
+  meridians: Partial<Record<OutcomeColumn, { from: number; to: number; eyes: number }>>;
 }
 
 type Time = 'Before' | 'After';
 
 /** Reads rows into records. One reader for a whole table, so that a row costs no more than its cells. */
 export class RowReader {
-  readonly tally: Tally = { points: 0, commas: 0, swapped: 0, again: 0, widthAssumed: 0, siteUnknown: 0, methodAssumed: 0 };
+  readonly tally: Tally = { points: 0, commas: 0, swapped: 0, again: 0, widthAssumed: 0, siteUnknown: 0, methodAssumed: 0, meridians: {} };
   private readonly places: Partial<Record<OutcomeColumn, number>> = {};
   private cells: readonly string[] = [];
   private trimmed: readonly string[] = [];
@@ -68,7 +70,7 @@ export class RowReader {
     const arcs = this.arcs(eye);
     const record = {
       line, label, eye, before: before.astigmatism, after: after.astigmatism, readings: before.readings, incision, arcs, lens: this.lens(),
-      age: this.number('age', LIMITS.age), predicted: this.astigmatism('predictedMagnitude', 'predictedMeridian'),
+      age: this.number('age', LIMITS.age), predicted: this.has('predictedMeridian') ? this.astigmatism('predictedMagnitude', 'predictedMeridian') : null,
     };
     if (this.faults.length > 0) return this.faults;
     this.count(record.incision === null, incision?.assumed, arcs?.assumed);
@@ -144,10 +146,18 @@ export class RowReader {
 
   private placed(magnitude: number, along: OutcomeColumn): Astigmatism | null {
     const steep = this.number(along, LIMITS.steepMeridian);
-    if (steep !== null) return { magnitude, meridian: meridian(steep) };
+    if (steep !== null) {
+      this.note(along, steep);
+      return { magnitude, meridian: meridian(steep) };
+    }
     if (magnitude === 0 && !this.text(along)) return { magnitude, meridian: 180 };
     if (!this.text(along)) this.refuse(along, 'missing');
     return null;
+  }
+
+  private note(column: OutcomeColumn, degrees: number): void {
+    const { from, to, eyes } = (this.tally.meridians[column] ??= { from: degrees, to: degrees, eyes: 0 });
+    this.tally.meridians[column] = { from: Math.min(from, degrees), to: Math.max(to, degrees), eyes: eyes + 1 };
   }
 
   private incision(eye: EyeSide): { site: number; width: number; assumed: boolean } | null {

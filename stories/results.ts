@@ -14,7 +14,7 @@ export function seeded(seed: number): () => number {
 /** What the generator takes for the truth; a reader of the results should find it again. */
 export const INVENTED_TRUTH = { flattening: 0.35, torque: 0.05, sd: 0.3 } as const;
 
-const HEADINGS = 'label;eye;astigmatism before;meridian before;astigmatism after;meridian after;incision site;incision width';
+const HEADINGS = 'label;eye;astigmatism before;steep meridian before;astigmatism after;steep meridian after;incision site;incision width';
 
 /** A table of `eyes` invented eyes with temporal entries of 2.4 mm, semicolons and decimal commas. */
 export function inventedResults(eyes: number, seed = 7): string {

@@ -2,7 +2,7 @@ import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import { fromVector } from '../../core/numbers.js';
 import { OUTCOME_COLUMNS } from '../../core/outcomes.js';
-import type { Grouping, Mapping, OutcomeColumn } from '../../core/outcomes.js';
+import type { Grouping, Heading, Mapping, OutcomeColumn } from '../../core/outcomes.js';
 import { astigmatismText, decimal, dioptres, millimetres, percent, signedDioptres } from '../internal/format.js';
 import type { Language } from '../internal/language/language.js';
 import { placeWords } from '../internal/place.words.js';
@@ -41,7 +41,10 @@ export function refusedList({ refused }: Findings, language: Language): Template
   </details>`;
 }
 
-/** What each column was taken for, to be corrected. A column that is not used is not shown: it may hold names. */
+/**
+ * What each column was taken for, to be corrected. It opens by itself where something is to be asked. Of a column that is
+ * not used nothing is shown, for it may hold names, unless its heading speaks of a measurement that is asked about.
+ */
 export function columnForm({ headings, preview, problems }: Findings, mapping: Mapping, language: Language, choose: (mapping: Mapping) => void): TemplateResult {
   const say = language.say(resultsWords);
   const onChange = (index: number, old: OutcomeColumn | null) => (event: Event): void => {
@@ -49,14 +52,19 @@ export function columnForm({ headings, preview, problems }: Findings, mapping: M
     const next = (event.currentTarget as HTMLSelectElement).value as OutcomeColumn | '';
     choose({ ...mapping, ...(old && { [old]: null }), ...(next && { [next]: index }) });
   };
-  return html`<details class="columns" ?open=${problems.length > 0}><summary>${say('columns')}</summary>
+  return html`<details class="columns" ?open=${problems.length > 0 || headings.some(isAsked)}><summary>${say('columns')}</summary>
     <div class="scroll" tabindex="0" role="group" aria-label=${say('columns')}><table><thead><tr><th scope="col">${say('heading')}</th><th scope="col">${say('sample')}</th><th scope="col">${say('taken')}</th></tr></thead>
     <tbody>${headings.map(({ index, text, column, why }) => html`<tr><th scope="row">${text || index + 1}</th>
-      <td>${column ? preview.map((cells) => cells[index] ?? '').join(' · ') : ''}</td>
+      <td>${column || isAsked({ column, why }) ? preview.map((cells) => cells[index] ?? '').join(' · ') : ''}</td>
       <td><select aria-label=${text || `${index + 1}`} @change=${onChange(index, column)}>
         <option value="" ?selected=${column === null}>${say('nothing')}</option>
         ${OUTCOME_COLUMNS.map((name) => html`<option value=${name} ?selected=${name === column}>${columnText(name, language)}</option>`)}
       </select>${why ? html`<p class="quiet">${saidText(why, language)}</p>` : nothing}</td></tr>`)}</tbody></table></div></details>`;
+}
+
+/** What is said of a column that is not used, but of names and of columns of which there are two. */
+function isAsked({ column, why }: Pick<Heading, 'column' | 'why'>): boolean {
+  return column === null && why !== null && why.id !== 'person' && why.id !== 'duplicate';
 }
 
 /** What the saved table will not have. */
