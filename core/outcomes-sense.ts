@@ -64,11 +64,11 @@ function only(has: Has, choices: readonly (readonly [OutcomeColumn, Idea[]])[]):
 }
 
 /** What is said of the cornea, beside something else: of "astigmatism before the incision" neither may be taken alone. */
-const CORNEAL: Idea[] = ['before', 'after', 'flat', 'steep', 'magnitude', 'elsewhere', 'side'];
+const CORNEAL: Idea[] = ['before', 'after', 'flat', 'steep', 'magnitude', 'rest', 'elsewhere', 'side'];
 
 function arc(has: Has): Match {
-  const match = only(has, [['arcMethod', ['method']], ['arcCount', ['count']], ['arcLength', ['length', 'width']], ['arcSite', ['site', 'meridian', 'axis']]]);
-  return match.column && has(...CORNEAL, 'lens', 'zone') ? ask('severalThings') : match;
+  const match = only(has, [['arcMethod', ['method']], ['arcCount', ['count']], ['arcLength', ['length']], ['arcLength', ['width']], ['arcSite', ['site', 'meridian', 'axis']]]);
+  return match.column && has(...CORNEAL, 'lens', 'zone', 'sites') ? ask('severalThings') : match;
 }
 
 function incision(has: Has): Match {
@@ -80,7 +80,7 @@ function incision(has: Has): Match {
 function lens(has: Has, unit: Unit): Match {
   const turned = has('meridian', 'axis');
   if (!turned && !has('magnitude')) return NONE;
-  if (has('before', 'after', 'incision', 'elsewhere', 'side') || (turned && (has('flat') || (has('magnitude') && unit !== '°')))) return ask('severalThings');
+  if (has('before', 'after', 'incision', 'rest', 'elsewhere', 'side') || (turned && (has('flat') || (has('magnitude') && unit !== '°')))) return ask('severalThings');
   return turned ? is('lensMeridian') : has('cornea') ? is('lensCylinder') : ask('lensPlane');
 }
 

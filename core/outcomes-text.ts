@@ -93,7 +93,7 @@ export const COLUMN_TEXT: Readonly<Record<OutcomeColumn, string>> = {
   arcCount: 'the number of arcs',
   arcLength: 'the length of the arcs',
   arcSite: 'the site of the first arc',
-  arcMethod: 'blade or laser',
+  arcMethod: 'the method of the arcs',
   lensCylinder: 'the cylinder of the lens at the cornea',
   lensMeridian: 'the meridian of the lens',
   age: 'the age',

@@ -19,7 +19,7 @@ const IDEAS = {
   first: /\b[kr] ?1\b/,
   second: /\b[kr] ?2\b/,
   magnitude: /astigm|\bcyl|zylinder|\bzyl\b|cilindr|magnitud|\bbetrag\b|لابوري|اسطوان|散光|柱镜/,
-  rest: /\bremain|resid|verbleib|\brest\b|restant|متبق|残余|残留/,
+  rest: /\bremain|resid|verbleib|\brest(s|es)?\b|restant|متبق|残余|残留/,
   meridian: /meridi|زوال|子午/,
   axis: /\bax[ie]s?\b|(?<!fl|w)achs(?!orge|chau)|\beje\b|محور|(?<!眼)轴/,
   /** What a keratometer says, as against where it says it. */
@@ -47,13 +47,18 @@ const IDEAS = {
   radius: /radius|radien|\bradios?\b|rayon|نصف قطر|半径/,
 } as const;
 
-export type Idea = keyof typeof IDEAS;
+/** Two sites, as those of an incision and of arcs. */
+const SITES = new RegExp(`(?:${IDEAS.site.source}).*(?:${IDEAS.site.source})`);
+
+export type Idea = keyof typeof IDEAS | 'sites';
 
 /** Everything that a text speaks of. */
 export function ideasIn(text: string): ReadonlySet<Idea> {
   // Without its accent a surface is called flat in German.
   const words = plain(text.normalize('NFC').replace(/fläche/gi, ' surface'));
-  return new Set((Object.keys(IDEAS) as Idea[]).filter((idea) => IDEAS[idea].test(words)));
+  const ideas = new Set<Idea>((Object.keys(IDEAS) as (keyof typeof IDEAS)[]).filter((idea) => IDEAS[idea].test(words)));
+  if (SITES.test(words)) ideas.add('sites');
+  return ideas;
 }
 
 /** The unit of a power or a length that a heading names. */
