@@ -1,9 +1,6 @@
+import { listen } from '../internal/worker/listen.js';
 import type { Ask, FromDesk, Reply, ToDesk } from './outcomes.messages.js';
 import { startWorker } from './start-worker.js';
-
-/** A worker that has not said a word by then, in ms, will not work here. Waited for in short waits, for the page may be busy itself. */
-const START_WITHIN = 3000;
-const WAITS = 10;
 
 /** Once a worker has been refused, this page does without: a policy would only be offended again. */
 let denied = false;
@@ -19,7 +16,6 @@ interface Asked {
 export class DeskClient {
   #worker: Worker | null = null;
   #send: ((message: ToDesk) => void) | null = null;
-  #started = false;
   #closed = false;
   #count = 0;
   #asked = new Map<number, Asked>();
@@ -63,7 +59,6 @@ export class DeskClient {
   }
 
   readonly #take = (message: FromDesk): void => {
-    this.#started = true;
     if ('started' in message) return;
     const asked = this.#asked.get(message.number);
     if (!asked || this.#closed) return;
@@ -78,24 +73,11 @@ export class DeskClient {
     try {
       const worker = startWorker();
       this.#worker = worker;
-      worker.onmessage = ({ data }: MessageEvent<FromDesk>) => this.#take(data);
-      worker.onmessageerror = () => this.#fail();
-      worker.onerror = (event) => {
-        // Else the browser writes to the console what is dealt with here.
-        event.preventDefault();
-        this.#fail();
-      };
+      listen<FromDesk>(worker, this.#take, () => this.#fail());
       this.#send = (message) => worker.postMessage(message);
-      this.#awaitStart(WAITS);
     } catch {
       denied = true;
     }
-  }
-
-  #awaitStart(waits: number): void {
-    if (this.#started || this.#closed || !this.#worker) return;
-    if (waits === 0) this.#fail();
-    else setTimeout(() => this.#awaitStart(waits - 1), START_WITHIN / WAITS);
   }
 
   #fail(): void {

@@ -3,7 +3,7 @@ import type { Words } from '../internal/language/language.js';
 export const resultsWords = {
   part: 'outcomes',
   en: {
-    notCounted: '{$rows} rows are not counted',
+    notCounted: 'Rows that are not counted: {$rows}',
     rowsFor: '{$rows} × allowed is {$reason}',
     line: 'Line {$line}',
     columns: 'What the columns were taken for',
@@ -13,7 +13,7 @@ export const resultsWords = {
     nothing: 'not used',
     notes: 'What was assumed, and what looks odd',
     plot: 'Double-angle diagram',
-    plotSpoken: 'Double-angle diagram of {$eyes} eyes. The table below has its figures.',
+    plotSpoken: 'Double-angle diagram. Eyes: {$eyes}. The table below has its figures.',
     before: 'before',
     after: 'after',
     induced: 'induced',

@@ -12,6 +12,6 @@ export const outcomesWords = {
     cancel: 'Cancel',
     failed: 'The table could not be read: {$reason}',
     cancelled: 'Reading was cancelled.',
-    done: '{$counted} of {$rows} eyes are counted.',
+    done: 'Eyes counted: {$counted} of {$rows}.',
   },
 } as const satisfies Words;

@@ -21,11 +21,11 @@ describe('own results where a page may have no worker', () => {
       }, 5);
       const first = await opened(inventedResults(20_000));
       clearInterval(timer);
-      expect(text(first.root, '[role=status]')).to.equal('20000 of 20000 eyes are counted.');
+      expect(text(first.root, '[role=status]')).to.equal('Eyes counted: 20000 of 20000.');
       expect(first.view.desk!.here).to.equal(true);
       expect(longest).to.be.below(1000);
       const second = await opened(inventedResults(30));
-      expect(text(second.root, '[role=status]')).to.equal('30 of 30 eyes are counted.');
+      expect(text(second.root, '[role=status]')).to.equal('Eyes counted: 30 of 30.');
       // Asked once only: each refusal would be reported to the host.
       expect(asked).to.equal(1);
     } finally {

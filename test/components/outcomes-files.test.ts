@@ -48,7 +48,7 @@ describe('own results in and out', () => {
     zone.dispatchEvent(drop);
     expect(drop.defaultPrevented).to.equal(true);
     await until(() => text(root, '[role=status]') !== '', 'a report');
-    expect(text(root, '[role=status]')).to.equal('25 of 25 eyes are counted.');
+    expect(text(root, '[role=status]')).to.equal('Eyes counted: 25 of 25.');
     await settled(view);
     expect(root.querySelectorAll('.drop.over').length).to.equal(0);
   });
@@ -59,7 +59,7 @@ describe('own results in and out', () => {
     dataTransfer.setData('text/plain', inventedResults(21));
     root.querySelector('.drop')!.dispatchEvent(new DragEvent('drop', { dataTransfer, bubbles: true, cancelable: true }));
     await until(() => text(root, '[role=status]') !== '', 'a report');
-    expect(text(root, '[role=status]')).to.equal('21 of 21 eyes are counted.');
+    expect(text(root, '[role=status]')).to.equal('Eyes counted: 21 of 21.');
   });
 
   it('takes a file that is chosen, and the same one again', async () => {
@@ -70,7 +70,7 @@ describe('own results in and out', () => {
       dataTransfer.items.add(fileOf(inventedResults(eyes)));
       input.files = dataTransfer.files;
       input.dispatchEvent(new Event('change', { bubbles: true }));
-      await until(() => text(root, '[role=status]') === `${eyes} of ${eyes} eyes are counted.`, 'a report');
+      await until(() => text(root, '[role=status]') === `Eyes counted: ${eyes} of ${eyes}.`, 'a report');
       expect(input.value).to.equal('');
     }
   });
@@ -86,7 +86,7 @@ describe('own results in and out', () => {
     document.execCommand('insertText', false, inventedResults(24));
     click(root, 'details button');
     await until(() => text(root, '[role=status]') !== '', 'a report');
-    expect(text(root, '[role=status]')).to.equal('24 of 24 eyes are counted.');
+    expect(text(root, '[role=status]')).to.equal('Eyes counted: 24 of 24.');
   });
 
   it('saves the table so that it is read again as the same', async () => {

@@ -5,24 +5,24 @@ import { click, opened, settled, text } from './outcomes-support.js';
 import { press } from './support.js';
 
 /** Twenty good eyes, then one row for each thing that goes wrong in real tables; all invented. */
-const HEADINGS = 'label;eye;flat before;steep before;steep meridian before;flat after;steep after;steep meridian after;incision site;age';
+const HEADINGS = 'label;eye;flat K before;steep K before;steep meridian before;flat K after;steep K after;steep meridian after;incision site;age';
 const GOOD = Array.from({ length: 20 }, (_, index) => `eye ${index + 1};right;43,00;44,50;${index % 2 ? 0 : 180};43,25;44,25;175;180;70`);
 const BAD: [what: string, row: string, reason: RegExp][] = [
-  ['mixed units', 'slip 1;right;43,00;7,50;90;43,25;44,25;90;180;70', /^Line 22 steep before: “7,50” → the same unit as that of the other reading/],
-  ['swapped flat and steep', 'slip 2;right;44,50;43,00;90;43,25;44,25;90;180;70', /^Line 23 steep before: “43,00” → 44\.50 D or more, for the steep reading must not be flatter/],
+  ['mixed units', 'slip 1;right;43,00;7,50;90;43,25;44,25;90;180;70', /^Line 22 steep K before: “7,50” → the same unit as that of the other reading/],
+  ['swapped flat and steep', 'slip 2;right;44,50;43,00;90;43,25;44,25;90;180;70', /^Line 23 steep K before: “43,00” → 44\.50 D or more, for the steep reading must not be flatter/],
   ['wrong side', 'slip 3;OU;43,00;44,50;90;43,25;44,25;90;180;70', /^Line 24 eye: “OU” → right or left/],
-  ['absurd value', 'slip 4;right;43,00;44,50;90;43,25;445,0;90;180;70', /^Line 25 steep after: “445,0” → \d+ to \d+/],
+  ['absurd value', 'slip 4;right;43,00;44,50;90;43,25;445,0;90;180;70', /^Line 25 steep K after: “445,0” → \d+ to \d+/],
   ['meridian off the dial', 'slip 5;right;43,00;44,50;270;43,25;44,25;90;180;70', /^Line 26 steep meridian before: “270” → 0 to 180/],
   ['an eye twice', 'eye 7;right;43,00;46,50;90;43,25;44,25;90;180;70', /^Line 27 label: “eye 7” → each eye once, and line 8 has the same label and eye/],
-  ['before without after', 'slip 7;right;43,00;44,50;90;;;;180;70', /^Line 28 flat after: “” → a value/],
+  ['before without after', 'slip 7;right;43,00;44,50;90;;;;180;70', /^Line 28 flat K after: “” → a value/],
 ];
 const TABLE = [HEADINGS, ...GOOD, ...BAD.map(([, row]) => row)].join('\n');
 
 describe('bad rows among own results', () => {
   it('are recognised, explained and counted, and the rest is analysed', async () => {
     const { root } = await opened(TABLE);
-    expect(text(root, '[role=status]')).to.equal('20 of 27 eyes are counted.');
-    expect(text(root, '.refusals summary')).to.equal('7 rows are not counted');
+    expect(text(root, '[role=status]')).to.equal('Eyes counted: 20 of 27.');
+    expect(text(root, '.refusals summary')).to.equal('Rows that are not counted: 7');
     const told = [...root.querySelectorAll('.refusals dt')].map((line) => {
       const faults: string[] = [];
       for (let next = line.nextElementSibling; next?.localName === 'dd'; next = next.nextElementSibling) faults.push(next.textContent);

@@ -1,35 +1,15 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import { sendKeys } from '@web/test-runner-commands';
-import '../../components/case/define.js';
-import '../../components/outcomes/define.js';
 import type { AstigCase } from '../../components/case/case.js';
-import type { AstigOutcomes } from '../../components/outcomes/outcomes.js';
 import { INVENTED_SLIPS, INVENTED_TRUTH, inventedResults } from '../../stories/results.js';
-import { CEDAR, listen } from './support.js';
-
-async function opened(data: string): Promise<{ eye: AstigCase; view: AstigOutcomes; root: ShadowRoot }> {
-  const eye = await fixture<AstigCase>(html`<astig-case .plan=${CEDAR}><astig-outcomes .data=${data}></astig-outcomes></astig-case>`);
-  const view = eye.querySelector('astig-outcomes')!;
-  await settled(view);
-  return { eye, view, root: view.shadowRoot! };
-}
-
-async function settled(view: AstigOutcomes): Promise<void> {
-  await view.ready;
-  for (let round = 0; round < 3; round += 1) {
-    await view.updateComplete;
-    await new Promise(requestAnimationFrame);
-  }
-}
-
-const text = (root: ShadowRoot, selector: string): string => root.querySelector(selector)?.textContent.replace(/\s+/g, ' ').trim() ?? '';
-const press = (root: ShadowRoot, selector: string): void => root.querySelector<HTMLElement>(selector)!.click();
+import { click, opened, settled, text } from './outcomes-support.js';
+import { listen } from './support.js';
 
 describe('<astig-outcomes>', () => {
   it('counts the good rows and says why the others are not', async () => {
     const { root } = await opened(`${inventedResults(40)}\n${INVENTED_SLIPS}`);
-    expect(text(root, '[role=status]')).to.equal('40 of 44 eyes are counted.');
-    expect(text(root, '.refusals summary')).to.contain('4 rows');
+    expect(text(root, '[role=status]')).to.equal('Eyes counted: 40 of 44.');
+    expect(text(root, '.refusals summary')).to.equal('Rows that are not counted: 4');
     expect(root.querySelectorAll('.refusals dt').length).to.equal(4);
     expect(text(root, 'tr[data-series=induced] td')).to.equal('40');
   });
@@ -37,7 +17,7 @@ describe('<astig-outcomes>', () => {
   it('gives own figures to the case as one change that can be taken back', async () => {
     const { eye, root } = await opened(inventedResults(400));
     const log = listen(eye);
-    press(root, '.give');
+    click(root, '.give');
     expect(log.changes.map(({ source }) => source)).to.deep.equal(['astig-outcomes give']);
     expect(eye.incisionFlattening).to.be.closeTo(INVENTED_TRUTH.flattening, 0.06);
     expect(eye.plan.ownFigures!.incision!.eyes).to.equal(400);
@@ -62,12 +42,12 @@ describe('<astig-outcomes>', () => {
 
   it('reads again when a column is corrected', async () => {
     const { view, root } = await opened(inventedResults(30).replace('astigmatism after', 'thing'));
-    expect(text(root, '[role=status]')).to.equal('0 of 30 eyes are counted.');
+    expect(text(root, '[role=status]')).to.equal('Eyes counted: 0 of 30.');
     const select = root.querySelectorAll('select')[4]!;
     select.value = 'magnitudeAfter';
     select.dispatchEvent(new Event('change', { bubbles: true }));
     await settled(view);
-    expect(text(root, '[role=status]')).to.equal('30 of 30 eyes are counted.');
+    expect(text(root, '[role=status]')).to.equal('Eyes counted: 30 of 30.');
   });
 
   it('takes 100 000 eyes without holding the page, and paints them', async () => {
@@ -80,7 +60,7 @@ describe('<astig-outcomes>', () => {
     }, 10);
     const { root, view } = await opened(data);
     clearInterval(timer);
-    expect(text(root, '[role=status]')).to.equal('100000 of 100000 eyes are counted.');
+    expect(text(root, '[role=status]')).to.equal('Eyes counted: 100000 of 100000.');
     expect(root.querySelectorAll('canvas').length).to.equal(1);
     console.log(`longest wait ${longest.toFixed(0)} ms`);
     expect(longest).to.be.below(1000);
@@ -98,7 +78,7 @@ describe('<astig-outcomes>', () => {
     const view = eye.querySelector('astig-outcomes')!;
     await view.updateComplete;
     await new Promise((resolve) => setTimeout(resolve, 100));
-    press(view.shadowRoot!, '.cancel');
+    click(view.shadowRoot!, '.cancel');
     await settled(view);
     expect(text(view.shadowRoot!, '[role=status]')).to.equal('Reading was cancelled.');
   });
