@@ -1,4 +1,5 @@
 import { fromTemporal, meridian, site as siteOf } from './angle.js';
+import { whole } from './caution.js';
 import { DEFAULTS } from './fields.js';
 import { KERATOMETRIC_CONSTANT } from './keratometry.js';
 import { LIMITS } from './limits.js';
@@ -73,6 +74,8 @@ export class RowReader {
       age: this.number('age', LIMITS.age), predicted: this.has('predictedMeridian') ? this.astigmatism('predictedMagnitude', 'predictedMeridian') : null,
     };
     if (this.faults.length > 0) return this.faults;
+    const first = this.firstLine(label, record.eye, line);
+    if (first !== line) return [this.fault('label', cells, said('again', { line: whole(first, '') }))];
     this.count(record.incision === null, incision?.assumed, arcs?.assumed);
     return {
       ...(record as OutcomeRecord),
@@ -211,8 +214,11 @@ export class RowReader {
     return written.value;
   }
 
-  /** Line on which an eye was first counted; without a label, its own. */
-  firstLine({ label, eye, line }: OutcomeRecord): number {
+  /**
+   * Line on which an eye was first counted; without a label, its own. The first row that can be counted stands: nothing in a
+   * table says which of two is the better one. Rows without a label are different eyes, for two may well have the same figures.
+   */
+  private firstLine(label: string | null, eye: EyeSide, line: number): number {
     // Without the apostrophe that keeps a spreadsheet from reckoning with a label.
     const name = label?.replace(/^[\s']+/, '').trimEnd();
     if (!name) return line;
@@ -222,8 +228,7 @@ export class RowReader {
     return first ?? line;
   }
 
-  /** A fault of one cell of a row. */
-  fault(column: OutcomeColumn, cells: readonly string[], reason: Said): Fault {
+  private fault(column: OutcomeColumn, cells: readonly string[], reason: Said): Fault {
     const place = this.places[column];
     if (place === undefined) return { column, heading: null, position: null, value: '', reason };
     return { column, heading: this.headings[place]!.text, position: place + 1, value: cells[place] ?? '', reason };

@@ -10,7 +10,7 @@ import type { Mapping } from './outcomes-headings.js';
 import { RowReader } from './outcomes-row.js';
 import { said } from './outcomes-text.js';
 import { OUTCOME_COLUMNS } from './outcomes-types.js';
-import type { Delimiter, Fault, OutcomeColumn, OutcomeRecord, OutcomeTable, Said } from './outcomes-types.js';
+import type { Delimiter, OutcomeColumn, OutcomeTable, Said } from './outcomes-types.js';
 import type { Quantity } from './types.js';
 
 export interface ReadOptions {
@@ -156,23 +156,12 @@ function enter(table: OutcomeTable, reader: RowReader, missing: readonly Outcome
   table.rows += 1;
   const reason = rowFault(table, missing, cells, broken);
   const read = reason ? [{ column: null, heading: null, position: null, value: cells.join(table.delimiter), reason }] : reader.read(cells, line);
-  const faults = Array.isArray(read) ? read : again(reader, read, cells);
-  if (faults.length > 0) {
-    table.refused.push({ line, lastLine, cells, faults });
+  if (Array.isArray(read)) {
+    table.refused.push({ line, lastLine, cells, faults: read });
   } else {
-    table.records.push(read as OutcomeRecord);
+    table.records.push(read);
     table.cells.push(cells);
   }
-}
-
-/**
- * Why an eye that has been counted is not counted again. The first row that can be counted stands: nothing in a table says
- * which of two is the better one. Rows without a label are different eyes, for two may well have the same figures.
- */
-function again(reader: RowReader, record: OutcomeRecord, cells: readonly string[]): Fault[] {
-  const first = reader.firstLine(record);
-  if (first === record.line) return [];
-  return [reader.fault('label', cells, said('again', { line: whole(first, '') }))];
 }
 
 /**

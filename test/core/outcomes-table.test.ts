@@ -272,3 +272,11 @@ describe('step by step', () => {
 test('the eye of these tests is accepted', () => {
   expect(accepted({}).label).toBe(EYE.label);
 });
+
+test('an eye that is not counted again is not among those of which something is assumed', () => {
+  const { records, notes } = readTable(tableOf([{ incisionSite: '' }, { label: 'Alder', incisionSite: '' }]));
+  expect(records).toHaveLength(1);
+  expect(notes.map(({ text }) => text)).toEqual(expect.arrayContaining([
+    'Eyes without a site of the incision: 1. They tell nothing about its flattening.', 'Rows with the label and the eye of an earlier one: 1. Only the first of them is counted.',
+  ]));
+});
