@@ -123,7 +123,7 @@ function refusedOf({ headings, refused }: OutcomeTable): Findings['refused'] {
     const { reason, column } = faults[0]!;
     const known = reasons.get(`${reason.id} ${column}`);
     if (known) known.rows += 1;
-    else reasons.set(`${reason.id} ${column}`, { reason, rows: 1 });
+    else reasons.set(`${reason.id} ${column}`, { column, reason, rows: 1 });
   }
   const unread = headings.some(({ column }) => column === null);
   // A row as a whole would be quoted with what was not read of it.

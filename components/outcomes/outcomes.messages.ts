@@ -32,7 +32,7 @@ export interface Findings extends Pick<OutcomeTable, 'headings' | 'problems' | '
   preview: (readonly string[])[];
   counted: number;
   /** Rows that are not counted, by the first thing that is wrong with each; the first of them in full. */
-  refused: { total: number; reasons: { reason: Said; rows: number }[]; first: RefusedRow[] };
+  refused: { total: number; reasons: { column: OutcomeColumn | null; reason: Said; rows: number }[]; first: RefusedRow[] };
   points: Record<Drawn, Float64Array<ArrayBuffer>>;
   summaries: Record<Series, OutcomeSummary>;
   groups: Record<Grouping, GroupFigures[]>;

@@ -133,12 +133,18 @@ export class Results {
     return html`<h3>${say('distribution')}</h3><div class="plate"><svg class="bars" role="group" font-size=${font} aria-label=${say('distributionSpoken', { step: dioptres(0.25, lang) })} viewBox="0 0 ${this.size.width} ${height}">${drawing}</svg></div>`;
   }
 
-  #own({ own }: Findings): TemplateResult {
+  /** The case that takes own figures, unless the table itself is in doubt: figures of meridians that are none must not get into a plan. */
+  #taker({ own, problems }: Findings): CaseModel | null {
+    if ((!own.incision && !own.arcs) || problems.some(({ id }) => id === 'likeReadings' || id === 'swappedColumns')) return null;
+    return this.host.taker;
+  }
+
+  #own(findings: Findings): TemplateResult {
+    const { own } = findings;
     const say = this.language.say(resultsWords);
     const told = (title: string, figure: string | null, { reason, notes }: OwnEvidence): TemplateResult => html`<p><strong>${figure === null ? say('noFigure', { name: title }) : say('figure', { name: title, figure })}</strong> ${saidText(reason, this.language)}</p>${notes.map((note) => html`<p class="quiet">${saidText(note, this.language)}</p>`)}`;
-    const may = (own.incision !== null || own.arcs !== null) && this.host.taker !== null;
     return html`<h3>${say('own')}</h3>${told(say('ownIncision'), own.incision && dioptres(own.incision.flattening, this.language.numbers), own.evidence.incision)}${told(say('ownArcs'), own.arcs && percent(own.arcs.share, this.language.numbers), own.evidence.arcs)}
-      ${own.incision === null && own.arcs === null ? nothing : html`<button part="button" type="button" class="give" aria-disabled=${may ? 'false' : 'true'} @click=${this.#give}>${say('give')}</button>`}
+      ${own.incision === null && own.arcs === null ? nothing : html`<button part="button" type="button" class="give" aria-disabled=${this.#taker(findings) ? 'false' : 'true'} @click=${this.#give}>${say('give')}</button>`}
       <p role="status" class="given">${this.#given ? say('given') : ''}</p>
       <p class="quiet">${this.language.say(sharedWords)('estimate')}</p>`;
   }
@@ -199,7 +205,7 @@ export class Results {
   }
 
   readonly #give = (): void => {
-    const { taker } = this.host;
+    const taker = this.#taker(this.#findings!);
     this.#given = taker !== null && give(taker, this.#findings!.own, this.host);
     this.host.requestUpdate();
   };

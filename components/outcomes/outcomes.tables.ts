@@ -35,8 +35,9 @@ export function figureTable({ summaries }: Findings, language: Language): Templa
 export function refusedList({ refused }: Findings, language: Language): TemplateResult | typeof nothing {
   if (refused.total === 0) return nothing;
   const say = language.say(resultsWords);
+  const of = (column: OutcomeColumn | null, value: string): string => (column ? say('pair', { name: columnText(column, language), value }) : value);
   return html`<details class="refusals"><summary>${say('notCounted', { rows: refused.total })}</summary>
-    <ul>${refused.reasons.map(({ reason, rows }) => html`<li>${say('rowsFor', { rows, reason: saidText(reason, language) })}</li>`)}</ul>
+    <ul>${refused.reasons.map(({ column, reason, rows }) => html`<li>${of(column, say('rowsFor', { rows, reason: saidText(reason, language) }))}</li>`)}</ul>
     <dl>${refused.first.map(({ line, faults }) => html`<dt>${say('line', { line })}</dt>${faults.map((fault) => html`<dd>${faultText(fault, language)}</dd>`)}`)}</dl>
   </details>`;
 }

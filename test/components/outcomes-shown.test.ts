@@ -30,7 +30,8 @@ describe('bad rows among own results', () => {
     });
     expect(told.length).to.equal(BAD.length);
     BAD.forEach(([what, , reason], index) => expect(told[index], what).to.match(reason));
-    const counts = [...root.querySelectorAll('.refusals li')].map(({ textContent }) => Number(/^\d+/.exec(textContent)![0]));
+    const counts = [...root.querySelectorAll('.refusals li')].map(({ textContent }) => Number(/(\d+) ×/.exec(textContent)![1]));
+    expect(text(root, '.refusals ul')).to.contain('the steep meridian before: 1 × allowed is 0 to 180°');
     expect(counts.reduce((sum, rows) => sum + rows, 0)).to.equal(7);
     for (const series of ['before', 'after', 'induced']) expect(text(root, `tr[data-series=${series}] td`)).to.equal('20');
     expect(text(root, '.notes')).to.contain('Only the first of them is counted');

@@ -50,6 +50,31 @@ describe('<astig-outcomes>', () => {
     expect(text(root, '[role=status]')).to.equal('Eyes counted: 30 of 30.');
   });
 
+  it('asks what a heading means that could be a power or a meridian, with its first figures, and guesses nothing', async () => {
+    const { view, root } = await opened(inventedResults(30).replace('steep meridian before', 'Mesure du méridien cambré avant'));
+    expect(text(root, '[role=status]')).to.equal('Eyes counted: 0 of 30.');
+    expect(root.querySelector<HTMLDetailsElement>('.columns')!.open).to.equal(true);
+    const row = root.querySelectorAll('.columns tbody tr')[3]!;
+    expect(row.querySelector('select')!.value).to.equal('');
+    expect(row.querySelector('p')!.textContent).to.contain('Say which it is');
+    expect(row.querySelector('td')!.textContent).to.match(/^\d+ · /);
+    const select = row.querySelector('select')!;
+    select.value = 'meridianBefore';
+    select.dispatchEvent(new Event('change', { bubbles: true }));
+    await settled(view);
+    expect(text(root, '[role=status]')).to.equal('Eyes counted: 30 of 30.');
+  });
+
+  it('gives no figures of meridians that look like readings', async () => {
+    const rows = Array.from({ length: 30 }, (_, index) => `right;1,00;${42 + (index % 5)};0,75;90;180;2,4`);
+    const { eye, root } = await opened(['eye;astigmatism before;meridianBefore;astigmatism after;steep meridian after;incision site;incision width', ...rows].join('\n'));
+    expect(text(root, '.error')).to.contain('Are they degrees?');
+    const log = listen(eye);
+    expect(root.querySelector('.give')!.getAttribute('aria-disabled')).to.equal('true');
+    click(root, '.give');
+    expect([log.changes.length, eye.incisionFlattening === null]).to.deep.equal([0, true]);
+  });
+
   it('takes 100 000 eyes without holding the page, and paints them', async () => {
     const data = inventedResults(100_000);
     let longest = 0;
