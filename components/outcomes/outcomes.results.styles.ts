@@ -101,8 +101,37 @@ export const resultsStyles = css`
   }
   select {
     min-block-size: 44px;
-    max-inline-size: 16em;
+    min-inline-size: 0;
+    max-inline-size: 100%;
     font: inherit;
+  }
+  .columns {
+    margin-block-end: 1em;
+  }
+  .columns ul {
+    margin: 0;
+    padding: 0;
+    list-style: none;
+  }
+  .columns li {
+    padding-block: 0.5em;
+    border-block-start: 1px solid var(--_line);
+    overflow-wrap: anywhere;
+  }
+  .columns label {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    gap: 0.25em 1em;
+  }
+  .columns label span {
+    flex: 1 1 9em;
+  }
+  .columns select {
+    flex: 2 1 14em;
+  }
+  .columns p {
+    margin: 0.25em 0 0;
   }
   [role='listbox'] {
     border: 1px solid var(--_quiet);
@@ -129,6 +158,9 @@ export const resultsStyles = css`
     .given,
     .columns {
       display: none;
+    }
+    h3 {
+      break-after: avoid;
     }
     .scroll {
       overflow: visible;

@@ -38,8 +38,7 @@ export const outcomesStyles = css`
     inline-size: min(100%, 20em);
   }
   summary {
-    min-block-size: 2.75em;
-    line-height: 2.75;
+    padding-block: 0.7em;
     cursor: pointer;
   }
   @media print {

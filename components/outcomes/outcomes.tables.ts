@@ -10,7 +10,7 @@ import { quoted } from '../internal/refusal.js';
 import { SERIES } from './outcomes.messages.js';
 import type { Findings, GroupFigures } from './outcomes.messages.js';
 import { resultsWords } from './outcomes.results.words.js';
-import { columnText, faultText, saidText } from './outcomes.said.js';
+import { asGiven, columnText, faultText, saidText } from './outcomes.said.js';
 
 /** The figures of all series; what the diagram shows stands in it too. */
 export function figureTable({ summaries }: Findings, language: Language): TemplateResult {
@@ -53,14 +53,15 @@ export function columnForm({ headings, preview, problems }: Findings, mapping: M
     const next = (event.currentTarget as HTMLSelectElement).value as OutcomeColumn | '';
     choose({ ...mapping, ...(old && { [old]: null }), ...(next && { [next]: index }) });
   };
+  // The whole name once more, for a narrow list cuts it off before it says whether before or after.
+  const sample = (index: number, column: OutcomeColumn | null): string =>
+    say('pair', { name: column ? columnText(column, language) : say('sample'), value: preview.map((cells) => asGiven(cells[index] ?? '', language)).join(' · ') });
   return html`<details class="columns" ?open=${problems.length > 0 || headings.some(isAsked)}><summary>${say('columns')}</summary>
-    <div class="scroll" tabindex="0" role="group" aria-label=${say('columns')}><table><thead><tr><th scope="col">${say('heading')}</th><th scope="col">${say('sample')}</th><th scope="col">${say('taken')}</th></tr></thead>
-    <tbody>${headings.map(({ index, text, column, why }) => html`<tr><th scope="row">${text || index + 1}</th>
-      <td>${column || isAsked({ column, why }) ? preview.map((cells) => cells[index] ?? '').join(' · ') : ''}</td>
-      <td><select aria-label=${text || `${index + 1}`} @change=${onChange(index, column)}>
+    <ul>${headings.map(({ index, text, column, why }) => html`<li><label><span>${text ? asGiven(text, language) : index + 1}</span>
+      <select @change=${onChange(index, column)}>
         <option value="" ?selected=${column === null}>${say('nothing')}</option>
         ${OUTCOME_COLUMNS.map((name) => html`<option value=${name} ?selected=${name === column}>${columnText(name, language)}</option>`)}
-      </select>${why ? html`<p class="quiet">${saidText(why, language)}</p>` : nothing}</td></tr>`)}</tbody></table></div></details>`;
+      </select></label>${column || isAsked({ column, why }) ? html`<p class="quiet">${sample(index, column)}</p>` : nothing}${why ? html`<p>${saidText(why, language)}</p>` : nothing}</li>`)}</ul></details>`;
 }
 
 /** What is said of a column that is not used, but of names and of columns of which there are two. */
