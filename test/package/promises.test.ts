@@ -95,7 +95,7 @@ async function use(page: Page): Promise<void> {
     const results = document.querySelector('astig-outcomes') as AstigOutcomes;
     results.data = text;
   }, inventedResults(300));
-  await page.waitForFunction(() => /^300 /.test(document.querySelector('astig-outcomes')!.shadowRoot!.querySelector('[role=status]')!.textContent));
+  await page.waitForFunction(() => /: 300 of 300/.test(document.querySelector('astig-outcomes')!.shadowRoot!.querySelector('[role=status]')!.textContent));
   await new Promise((resolve) => setTimeout(resolve, 500));
 }
 
