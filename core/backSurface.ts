@@ -9,7 +9,7 @@ const MEASURED = /^\s*(\d+(?:\.\d+)?)\s*@\s*(\d+(?:\.\d+)?)\s*°?\s*$/;
 
 /**
  * What the posterior cornea adds to the front astigmatism. `omitted` adds nothing, `typical` the population mean
- * against the rule whatever the front is (one constant does as well as richer models), `"0.30@180"` what was measured.
+ * against the rule whatever the front is (one constant does as well as formulae with more terms), `"0.30@180"` what was measured.
  * @param _front kept so that a model which depends on the front surface can take its place.
  * @throws RangeError for anything else.
  */

@@ -18,5 +18,6 @@ export function checkedRisks(text: unknown): string {
 
 /** Whether a completed plan names a risk. */
 export function hasRisk(risks: string, risk: Risk): boolean {
-  return risks.split(' ').includes(risk);
+  // Most plans name none, and each is asked for several times with every movement.
+  return risks !== '' && risks.split(' ').includes(risk);
 }

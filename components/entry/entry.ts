@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit';
 import type { PropertyValues, TemplateResult } from 'lit';
+import { buttonStyles } from '../internal/button-styles.js';
 import { controlStyles } from '../internal/control-styles.js';
 import { Later } from '../internal/later.js';
 import { noticeStyles } from '../internal/notices.js';
@@ -36,7 +37,7 @@ import { entryWords } from './entry.words.js';
  * @fires {AstigChangeEvent} astig-change - when it is committed
  */
 export class AstigEntry extends AstigView {
-  static override styles = [tokens, controlStyles, noticeStyles, entryStyles];
+  static override styles = [tokens, buttonStyles, controlStyles, noticeStyles, entryStyles];
 
   /** What is done before the hands are there waits for them, with what stood in the field. */
   readonly #early: (readonly [...Deed, value: string])[] = [];

@@ -55,7 +55,7 @@ export class AstigExplain extends AstigView {
   static override styles = [tokens, sourceStyles, iconArrayStyles, explainStyles, printStyles];
 
   /** Names of sections that are not shown, separated by spaces: `surgery questions`. */
-  @property() hide = '';
+  @property() hide: string | null = '';
 
   /** Level of the page's own heading, 1 to 4; the sections' are one deeper, or of this level where the title is hidden. */
   @property({ type: Number, attribute: 'heading-level' }) headingLevel = 2;
@@ -65,7 +65,7 @@ export class AstigExplain extends AstigView {
   protected override render(): TemplateResult {
     const { tag, numbers } = this.language;
     const say = this.language.say(explainWords);
-    const hidden = new Set(this.hide.split(/\s+/));
+    const hidden = new Set(this.hide?.split(/\s+/));
     const page: Page = { say, numbers, known: this.known(), level: this.level() + (hidden.has(TITLE) ? 0 : 1), source: this.source };
     return html`<section class="page" part="page" lang=${tag} dir=${directionOf(tag)} aria-label=${say('title')}>
         ${hidden.has(TITLE) ? nothing : this.titleOf(page)}

@@ -31,21 +31,6 @@ export const controlStyles = css`
     align-items: center;
     gap: 0.5em;
   }
-  .segment,
-  button[part='button'] {
-    box-sizing: border-box;
-    min-block-size: max(44px, 2.75em);
-    min-inline-size: 44px;
-    margin: 0;
-    padding: 0.25em 0.75em;
-    border: 1px solid var(--_quiet);
-    border-radius: 4px;
-    background: var(--_ground);
-    color: inherit;
-    font: inherit;
-    text-align: start;
-    cursor: pointer;
-  }
   .segment:has(:checked) {
     border-color: var(--_ink);
     background: var(--_cornea);

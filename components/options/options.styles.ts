@@ -68,8 +68,7 @@ export const optionsStyles = css`
   }
   .sort,
   th .sourced,
-  li .sourced,
-  [part='choose'] {
+  li .sourced {
     box-sizing: border-box;
     min-inline-size: 44px;
     min-block-size: 44px;
@@ -181,15 +180,7 @@ export const optionsStyles = css`
     min-inline-size: 44px;
   }
   [part='choose'] {
-    margin: 0;
-    padding: 0.25em 0.75em;
-    border: 1px solid var(--_quiet);
-    border-radius: 4px;
-    background: var(--_ground);
-    color: inherit;
-    font: inherit;
-    text-align: start;
-    cursor: pointer;
+    min-block-size: 44px;
   }
   [part='choose'][aria-disabled='true'] {
     border-color: var(--_line);

@@ -1,5 +1,6 @@
 import { adoptStyles, html, nothing } from 'lit';
 import type { PropertyValues, TemplateResult } from 'lit';
+import { buttonStyles } from '../internal/button-styles.js';
 import type { CaseModel } from '../internal/case-model.js';
 import type { Say } from '../internal/language/language.js';
 import { Later } from '../internal/later.js';
@@ -55,7 +56,7 @@ const mostArcsConverter = {
  * @fires {AstigChangeEvent} astig-change - when a plan is chosen
  */
 export class AstigOptions extends AstigView implements GivenLimits {
-  static override styles = [tokens, sourceStyles, noticeStyles, tableStyles, optionsStyles, cardsStyles];
+  static override styles = [tokens, sourceStyles, noticeStyles, tableStyles, buttonStyles, optionsStyles, cardsStyles];
 
   /** Widths of the blades at hand, mm, separated by spaces: `2.2 2.75`. Without: the width in the plan. */
   @property() widths = '';

@@ -1,10 +1,10 @@
 import { nothing, svg } from 'lit';
 import type { ReactiveControllerHost, SVGTemplateResult } from 'lit';
-import { DragController, REACH } from '../internal/drag-controller.js';
+import { DragController } from '../internal/drag-controller.js';
 import type { DragTarget } from '../internal/drag-controller.js';
-import { px } from '../internal/geometry.js';
 import type { Point } from '../internal/geometry.js';
 import { handleStyles } from '../internal/handle-styles.js';
+import { drawKnob } from '../internal/knob.js';
 import { addStyles } from '../internal/restyle.js';
 import type { Camera } from './pencil.camera.js';
 import { pencilHandsStyles } from './pencil.hands.styles.js';
@@ -60,12 +60,7 @@ export class PencilHands implements DragTarget<Grip> {
     const camera = this.held.camera();
     if (!knob || !camera || endOn(camera)) return nothing;
     const facing = (Math.atan2(camera.along.y, camera.along.x) * 180) / Math.PI;
-    return svg`<g class=${this.#drag.handle === 'screen' ? 'handle held' : 'handle'} part="screen-handle"><g transform="translate(${px(knob.x)} ${px(knob.y)}) rotate(${px(facing)})">
-      <circle class="hit" r=${REACH}></circle>
-      ${focused ? svg`<circle class="focus" r="15"></circle>` : nothing}
-      <circle class="knob" r="10"></circle>
-      <path class="grip" d="M-2.5 -3.5 -6 0 -2.5 3.5 M2.5 -3.5 6 0 2.5 3.5"></path>
-    </g></g>`;
+    return svg`<g class=${this.#drag.handle === 'screen' ? 'handle held' : 'handle'} part="screen-handle">${drawKnob(knob, focused, facing)}</g>`;
   }
 
   surface(): SVGSVGElement | null {

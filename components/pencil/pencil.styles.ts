@@ -165,15 +165,7 @@ export const pencilStyles = css`
     gap: 0.375em;
   }
   button[part='button'] {
-    box-sizing: border-box;
-    min-block-size: max(44px, 2.75em);
-    padding: 0.25em 0.75em;
-    border: 1px solid var(--_quiet);
-    border-radius: 4px;
-    background: var(--_ground);
-    color: inherit;
-    font: inherit;
-    cursor: pointer;
+    text-align: center;
   }
   details {
     margin-block-start: 0.5em;

@@ -1,12 +1,14 @@
 import { html, nothing, svg } from 'lit';
 import type { PropertyValues, SVGTemplateResult, TemplateResult } from 'lit';
 import { STRONGEST } from '../../core/eye-planned.js';
+import { buttonStyles } from '../internal/button-styles.js';
 import { AstigDrawing } from '../internal/drawing.js';
 import { drawingStyles } from '../internal/drawing-styles.js';
 import { decimal, dioptres, millimetres } from '../internal/format.js';
 import { px } from '../internal/geometry.js';
 import type { Point } from '../internal/geometry.js';
 import { Later } from '../internal/later.js';
+import { lastOf } from '../internal/last.js';
 import { EDGE } from '../internal/layout.js';
 import { line } from '../internal/line.js';
 import { noticeStyles } from '../internal/notices.js';
@@ -82,7 +84,7 @@ interface Frame {
  * @fires {AstigViewEvent} astig-view - while the user turns the bundle or moves the screen, and once more when it is let go
  */
 export class AstigPencil extends AstigDrawing implements GivenSettings {
-  static override styles = [tokens, drawingStyles, sourceStyles, noticeStyles, pencilStyles];
+  static override styles = [tokens, drawingStyles, sourceStyles, noticeStyles, buttonStyles, pencilStyles];
 
   /** Which cornea is drawn: `after` surgery as expected, or `before`. */
   @property() shows = 'after';
@@ -111,11 +113,11 @@ export class AstigPencil extends AstigDrawing implements GivenSettings {
       restore: (settings) => this.#restore(settings),
     });
   });
+  readonly #layoutOf = lastOf(layoutPencil);
   readonly #notes = new Later(this, () => import('./pencil.notes.js'));
   #settings: Settings = USUAL;
   #refusals: readonly Refusal[] = [];
   #frame: Frame | null = null;
-  #known: { key: string; layout: PencilLayout } | null = null;
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     super.willUpdate(changed);
@@ -200,9 +202,7 @@ export class AstigPencil extends AstigDrawing implements GivenSettings {
 
   #layout(): PencilLayout {
     const { width, font, family } = this.size;
-    const key = `${width} ${font} ${family}`;
-    if (this.#known?.key !== key) this.#known = { key, layout: layoutPencil({ width, font, family }) };
-    return this.#known.layout;
+    return this.#layoutOf({ width, font, family });
   }
 
   #knob(): Point | null {

@@ -3,6 +3,7 @@ import type { PropertyValues, TemplateResult } from 'lit';
 import type { Astigmatism } from '../../core/numbers.js';
 import type { BlurOptions } from '../../core/sight.js';
 import { SIGHT_LIMITS } from '../../core/sight-limits.js';
+import { buttonStyles } from '../internal/button-styles.js';
 import { controlStyles } from '../internal/control-styles.js';
 import { dioptres } from '../internal/format.js';
 import type { PictureSize } from '../internal/picture/raster.js';
@@ -58,7 +59,7 @@ const shareConverter = { fromAttribute: (text: string | null): number => (text =
  * @cssprop [--astig-size=34rem] - greatest width of one picture
  */
 export class AstigSight extends AstigView implements GivenSettings {
-  static override styles = [tokens, sourceStyles, controlStyles, sightStyles, picturesStyles];
+  static override styles = [tokens, sourceStyles, buttonStyles, controlStyles, sightStyles, picturesStyles];
 
   /** What is looked at: `chart`, `reading`, `street`, `shelf`, or `picture` for the one in the slot. */
   @property() scene = 'chart';

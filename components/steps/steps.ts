@@ -2,6 +2,7 @@ import { LitElement, html, isServer, nothing } from 'lit';
 import type { PropertyValues, TemplateResult } from 'lit';
 import type { Astigmatism, CompletePlan, RefusedValue } from '../../core/numbers.js';
 import { movesOf } from '../internal/case-moves.js';
+import { buttonStyles } from '../internal/button-styles.js';
 import { controlStyles } from '../internal/control-styles.js';
 import { LanguageController } from '../internal/language/language-controller.js';
 import { Later } from '../internal/later.js';
@@ -40,7 +41,7 @@ export type { AstigStepEvent } from './steps.event.js';
  * @fires {AstigStepEvent} astig-step - when the user has gone to another step
  */
 export class AstigSteps extends LitElement {
-  static override styles = [tokens, controlStyles, noticeStyles, stepsStyles];
+  static override styles = [tokens, buttonStyles, controlStyles, noticeStyles, stepsStyles];
 
   /** Id of the `<astig-case>` to walk through, in the same tree. Without it the one inside, else the nearest one around. */
   @property() for = '';

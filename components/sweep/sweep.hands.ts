@@ -6,10 +6,10 @@ import type { CaseModel } from '../internal/case-model.js';
 import { movesOf } from '../internal/case-moves.js';
 import { DragController, REACH } from '../internal/drag-controller.js';
 import type { DragTarget } from '../internal/drag-controller.js';
-import { px } from '../internal/geometry.js';
 import type { Point } from '../internal/geometry.js';
 import { handleStyles } from '../internal/handle-styles.js';
 import type { Steppable } from '../internal/key-step.js';
+import { drawKnob } from '../internal/knob.js';
 import type { Language } from '../internal/language/language.js';
 import { addStyles } from '../internal/restyle.js';
 import { SliderControls } from '../internal/slider-controls.js';
@@ -86,7 +86,7 @@ export class SweepHands implements DragTarget<Handle>, SliderOwner<Handle> {
     const present = this.sweep.present();
     if (!present) return nothing;
     const held = this.#drag.handle !== null;
-    return svg`<g class=${held ? 'handle held' : 'handle'} part="marker-handle">${drawKnob(frame, present, this.#sliders.focused === 'marker')}</g>`;
+    return svg`<g class=${held ? 'handle held' : 'handle'} part="marker-handle">${drawKnob(pointOf(frame, present), this.#sliders.focused === 'marker')}</g>`;
   }
 
   sliders(): TemplateResult {
@@ -164,15 +164,4 @@ export class SweepHands implements DragTarget<Handle>, SliderOwner<Handle> {
   #movable(): Handle[] {
     return this.sweep.editable() && this.sweep.present() ? ['marker'] : [];
   }
-}
-
-/** A knob with two chevrons along the way it can go, on a hit area of 44 px. */
-function drawKnob(frame: Frame, sample: Sample, focused: boolean): SVGTemplateResult {
-  const { x, y } = pointOf(frame, sample);
-  return svg`<g transform="translate(${px(x)} ${px(y)})">
-    <circle class="hit" r=${REACH}></circle>
-    ${focused ? svg`<circle class="focus" r="15"></circle>` : nothing}
-    <circle class="knob" r="10"></circle>
-    <path class="grip" d="M-2.5 -3.5 -6 0 -2.5 3.5 M2.5 -3.5 6 0 2.5 3.5"></path>
-  </g>`;
 }

@@ -1,12 +1,13 @@
-/** How fast the core is, beside the same sum in generic complex arithmetic and written out by hand. */
+/** How long the core takes, beside the same sums in generic complex arithmetic and written out by hand. */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { abs, add, arg, complex } from 'mathjs';
+import { abs, add, arg, complex, erf } from 'mathjs';
 import { Bench } from 'tinybench';
+import { chanceByHand, planByHand } from './core-plain.mjs';
 import { bundle, root } from './page.mjs';
 
-export const title = 'Core, calls a second';
+export const title = 'Core, µs a call';
 
 /** An invented eye with all that a plan can hold. */
 const PLAN = {
@@ -27,7 +28,12 @@ const PLAN = {
   lensMeridian: 172,
 };
 
+const BACK = { magnitude: 0.3, meridian: 175 };
+
 const DEGREES = 360;
+
+/** Longer than plain arithmetic by at most so much. */
+const GOAL = 2;
 
 export async function run() {
   const core = await loadCore();
@@ -35,34 +41,49 @@ export async function run() {
   // What is before, and what each step adds, as figures: where the sum starts in all three ways of doing it.
   const sums = outcomes.map(({ before, steps }) => [before, ...steps.map(({ vector }) => core.fromVector(vector))]);
   const plans = outcomes.map((_, site) => ({ ...PLAN, incisionSite: site }));
+  const scatters = plans.map((plan) => planByHand({ ...plan, back: BACK }).scatter);
   check(core, sums);
+  checkPlans(plans, outcomes, core.normal);
 
   const names = {
-    plan: 'evaluatePlan, four steps with spread and cautions',
+    plan: 'evaluatePlan: four steps with spread, and checks, refusals and cautions',
+    figures: 'the figures of it alone',
+    planByHand: 'these figures written out by hand',
     chance: 'chanceWithin 0.50 D',
-    sum: 'sum of before and steps, core',
-    hand: 'the same sum, written out by hand',
-    generic: 'the same sum, mathjs complex',
+    chanceByHand: 'the same chance written out by hand',
+    chanceGeneric: 'the same with erf of mathjs',
+    sum: 'sum of before and steps',
+    sumByHand: 'the same sum written out by hand',
+    sumGeneric: 'the same sum, mathjs complex',
   };
   const bench = new Bench({ time: 600, warmupTime: 200 });
   const each = (name, task, inputs) => {
     let index = 0;
     bench.add(name, () => task(inputs[(index = (index + 1) % DEGREES)]));
   };
+  const plain = plans.map((plan) => ({ ...plan, back: BACK }));
   each(names.plan, (plan) => core.evaluatePlan(plan), plans);
+  each(names.figures, core.judge, plans.map(core.completePlan));
+  each(names.planByHand, planByHand, plain);
   each(names.chance, (outcome) => outcome.chanceWithin(0.5), outcomes);
+  each(names.chanceByHand, (scatter) => chanceByHand(scatter, 0.5, core.normal), scatters);
+  each(names.chanceGeneric, (scatter) => chanceByHand(scatter, 0.5, normalGeneric), scatters);
   each(names.sum, (parts) => core.sum(...parts), sums);
-  each(names.hand, sumByHand, sums);
-  each(names.generic, sumGeneric, sums);
+  each(names.sumByHand, sumByHand, sums);
+  each(names.sumGeneric, sumGeneric, sums);
   await bench.run();
   return table(bench, names);
 }
+
+/** All of the core, and some of what it keeps to itself. */
+const SOURCE = `export * from './core/index.js';
+  export { judge } from './core/effects.js'; export { completePlan } from './core/fields.js'; export { normal } from './core/spread.js';`;
 
 export async function loadCore() {
   const folder = join(root, 'test/out');
   mkdirSync(folder, { recursive: true });
   const file = join(folder, 'bench-core.mjs');
-  writeFileSync(file, await bundle({ entryPoints: [join(root, 'core/index.ts')], platform: 'node' }));
+  writeFileSync(file, await bundle({ stdin: { contents: SOURCE, resolveDir: root, loader: 'ts' }, platform: 'node' }));
   return import(`${pathToFileURL(file)}?${Date.now()}`);
 }
 
@@ -96,18 +117,39 @@ function check(core, sums) {
   }
 }
 
+function checkPlans(plans, outcomes, normal) {
+  plans.forEach((plan, index) => {
+    const { after, afterIntended, spread, chanceWithin } = outcomes[index];
+    const hand = planByHand({ ...plan, back: BACK });
+    const pairs = [
+      [after.magnitude, hand.after.magnitude], [after.meridian, hand.after.meridian],
+      [afterIntended.magnitude, hand.afterIntended.magnitude], [afterIntended.meridian, hand.afterIntended.meridian],
+      [spread.mean.x, hand.spread.x], [spread.mean.y, hand.spread.y],
+      [spread.covariance[0][0], hand.spread.xx], [spread.covariance[0][1], hand.spread.xy], [spread.covariance[1][1], hand.spread.yy],
+    ];
+    if (pairs.some(([a, b]) => !(Math.abs(a - b) < 1e-9))) throw new Error(`The plan by hand is another one at ${index}°: ${JSON.stringify(pairs)}.`);
+    const [core, byHand] = [chanceWithin(0.5), chanceByHand(hand.scatter, 0.5, normal)];
+    if (!(Math.abs(core - byHand) < 1e-5)) throw new Error(`The chance by hand is another one at ${index}°: ${byHand} for ${core}.`);
+  });
+}
+
+function normalGeneric(z) {
+  return (1 + erf(z / Math.SQRT2)) / 2;
+}
+
 function table(bench, names) {
-  const perSecond = (name) => 1e3 / bench.tasks.find((task) => task.name === name).result.latency.p50;
-  const row = (name, beside) => {
-    const value = perSecond(name);
-    return { what: `${name}; beside: ${beside}`, value, beside: perSecond(beside), ratio: value / perSecond(beside) };
+  const microseconds = (name) => 1000 * bench.tasks.find((task) => task.name === name).result.latency.p50;
+  const row = (name, beside, goal) => {
+    const value = microseconds(name);
+    return { what: `${name}; beside: ${beside}`, value, beside: microseconds(beside), ratio: value / microseconds(beside), goal };
   };
   return [
-    row(names.plan, names.generic),
-    row(names.plan, names.hand),
-    row(names.chance, names.generic),
-    row(names.chance, names.hand),
-    row(names.sum, names.generic),
-    row(names.sum, names.hand),
+    row(names.plan, names.planByHand, GOAL),
+    row(names.figures, names.planByHand, GOAL),
+    row(names.plan, names.sumGeneric),
+    row(names.chance, names.chanceByHand, GOAL),
+    row(names.chance, names.chanceGeneric),
+    row(names.sum, names.sumByHand, GOAL),
+    row(names.sum, names.sumGeneric),
   ];
 }

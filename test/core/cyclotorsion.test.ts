@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { TORSION, cyclotorsion, meridianLying, siteLying, siteName, torsionReferences, references } from '../../core/index.js';
 import type { EyeSide } from '../../core/index.js';
+import { clinicalFigures, target } from './clinical-readers.js';
 
 const EYES: readonly EyeSide[] = ['right', 'left'];
 
@@ -116,8 +117,9 @@ describe('the turn of an eye between sitting and lying', () => {
       for (const id of source) expect(id in torsionReferences || id in references, id).toBe(true);
     }
     // The published means, standard deviations and extremes from which the limits were made.
-    expect(TORSION.usual.value).toBeGreaterThan(1.4 + 2 * 2.04);
-    expect(TORSION.usual.value).toBeLessThan(1.08 + 2 * 2.61);
-    expect(TORSION.most.value).toBeGreaterThan(24);
+    const [gess, kang, most] = clinicalFigures(/^torsion-/).map(([, entry]) => target(entry));
+    expect(TORSION.usual.value).toBeGreaterThan(gess!);
+    expect(TORSION.usual.value).toBeLessThan(kang!);
+    expect(TORSION.most.value).toBeGreaterThan(most!);
   });
 });

@@ -1,5 +1,6 @@
 import { afterAll, describe, expect, test } from 'vitest';
 import { compute, entries } from './eye-readers.js';
+import { distance } from './published.js';
 
 const worst = new Map<string, { count: number; error: number; allowed: number }>();
 const compared = new Set<string>();
@@ -12,11 +13,6 @@ function note(kind: string, error: number, allowed: number): void {
 /** What several entries have in common: the id without its numbers, and how well the source is known. */
 const kindOf = (id: string, status: string): string => `${id.replace(/-(plus|minus|exact)-.*$/, '-$1').replace(/(-?\d+(\.\d+)?D?)+$/, '')}  [${status}]`;
 
-function errorOf(field: string, got: number, expected: number): number {
-  const apart = Math.abs(got - expected);
-  return field === 'axis' ? Math.min(apart % 180, 180 - (apart % 180)) : apart;
-}
-
 describe('published figures on schematic eyes and lenses in them', () => {
   test.each(entries.map((entry) => [entry.id, entry] as const))('%s', (id, entry) => {
     const ours = compute(entry);
@@ -24,7 +20,7 @@ describe('published figures on schematic eyes and lenses in them', () => {
     for (const [field, value] of Object.entries(entry.expected)) {
       const allowed = typeof entry.tolerance === 'number' ? entry.tolerance : entry.tolerance[field]!;
       expect(allowed, `tolerance of ${field}`).toBeGreaterThan(0);
-      const error = errorOf(field, ours![field] as number, value as number);
+      const error = distance(field, ours![field] as number, value as number);
       expect(error, `${field}: ${String(ours![field])} against ${String(value)}`).toBeLessThanOrEqual(allowed);
       note(kindOf(id, entry.status), error, allowed);
       compared.add(`${id}.${field}`);

@@ -3,18 +3,12 @@ import {
   MODEL, RADIANS, arcFlattening, backSurface, evaluatePlan, incisionFlattening, incisionSpread, lensPlaneRatio, meanPowerShift,
   misplacedLens, sum, type Astigmatism,
 } from '../../core/index.js';
-import { meanMagnitude } from './published.js';
+import { clinicalFigures, compute, target } from './clinical-readers.js';
 
 /** Rounded to two decimals, as the figures are printed. */
 const printed = (value: number): number => Number(value.toFixed(2));
 
 const temporal = (width: number) => incisionFlattening({ width, site: 180, eye: 'right' });
-
-/** Mean size of what an entry induces in the model: the mean vector with its scatter, as a magnitude. */
-function meanInduced(width: number): number {
-  const { flattening, sd } = temporal(width);
-  return meanMagnitude({ mean: { x: -flattening, y: 0 }, covariance: [[sd * sd, 0], [0, sd * sd]] }, flattening + 9 * sd);
-}
 
 describe('a lens beside its meridian (law of cosines; 10° leaves a third: Felipe et al. 2011)', () => {
   test.each([[1, 0.0349], [3, 0.1047], [5, 0.1743], [10, 0.3473], [15, 0.5176], [20, 0.684], [30, 1]])(
@@ -137,7 +131,8 @@ describe('the default model, worked by hand (teaching estimates)', () => {
   });
 
   test('the limbus is 11.7 mm wide (Rüfer et al. 2005: 11.71 ± 0.42), and a lens lies 5 mm deep unless said', () => {
-    expect(MODEL.eye.limbusDiameter).toBe(Number((11.71).toFixed(1)));
+    const [[, published]] = clinicalFigures(/^limbus$/) as [ReturnType<typeof clinicalFigures>[number]];
+    expect(MODEL.eye.limbusDiameter).toBe(Number(target(published).toFixed(1)));
     expect(Number(lensPlaneRatio({ k: 43 }).toFixed(2))).toBe(1.42);
   });
 
@@ -175,24 +170,20 @@ describe('the default model, worked by hand (teaching estimates)', () => {
 // ours: 0.10 D is half of the smallest scatter that these series report (0.21 D), and 15 % is far less than the step from
 // one arc to a pair (79 %).
 describe('consistent with, not validation', () => {
-  test.each([
-    ['Masket et al. 2009, 2.2 mm', 2.2, 0.35],
-    ['Masket et al. 2009, 3.0 mm', 3, 0.67],
-    ['a Korean randomised trial (authors not shown), 1.8 mm', 1.8, 0.41],
-  ])('%s: mean induced magnitude', (_, width, published) => {
-    expect(Math.abs(meanInduced(width) - published)).toBeLessThan(0.1);
+  test.each(clinicalFigures(/^induced-/))('%s: mean induced magnitude', (_, entry) => {
+    expect(Math.abs(compute(entry) - target(entry))).toBeLessThan(0.1);
   });
 
-  test.each([
-    ['temporal, by blade', 180, 0.13],
-    ['superior-oblique, by blade', 135, 0.34],
-  ])('Ferreira et al. 2018, 2.4 mm %s: mean flattening', (_, site, published) => {
-    expect(Math.abs(incisionFlattening({ width: 2.4, site, eye: 'right' }).flattening - published)).toBeLessThan(0.1);
+  test.each(clinicalFigures(/^flattening-/))('%s, 2.4 mm by blade: mean flattening', (_, entry) => {
+    expect(Math.abs(compute(entry) - target(entry))).toBeLessThan(0.1);
   });
 
   // Net of 0.25 D for the temporal entry, which works against the arcs in these eyes.
-  test.each([['one arc', 1, 0.55 + 0.25], ['a pair', 2, 1.18 + 0.25]] as const)('Wang et al. 2003, %s of 6 mm at 69 years, with the rule', (_, count, published) => {
-    const { expected } = arcFlattening({ length: 62.5, count, age: 69, rule: 'with', method: 'blade' });
-    expect(Math.abs(expected - published) / published).toBeLessThan(0.15);
+  test.each(clinicalFigures(/^arcs-/))('%s of 6 mm at 69 years, with the rule', (_, entry) => {
+    expect(Math.abs(compute(entry) - target(entry)) / target(entry)).toBeLessThan(0.15);
+  });
+
+  test('every figure by which the model was set is there to be compared', () => {
+    expect(['induced', 'flattening', 'arcs'].map((kind) => clinicalFigures(new RegExp(`^${kind}-`)).length)).toEqual([3, 2, 2]);
   });
 });

@@ -1,6 +1,6 @@
 import { afterAll, describe, expect, test } from 'vitest';
 import { elsewhere } from './elsewhere.js';
-import { compute, entries, type Entry } from './published.js';
+import { compute, distance, entries, isDirection, type Entry } from './published.js';
 
 /** Errors of a group of compared values; the worst one is the one that uses up most of its tolerance. */
 interface Tally {
@@ -11,15 +11,6 @@ interface Tally {
 }
 
 const tallies = new Map<string, Tally>();
-
-/** Directions of a line: 180 and 0 are one. Offsets from a direction are counted the same way. */
-const isDirection = (field: string): boolean => /^(axis|meridian)/.test(field) && !/Range$/.test(field);
-
-function distance(field: string, got: number, expected: number): number {
-  if (!isDirection(field)) return Math.abs(got - expected);
-  const turn = Math.abs(got - expected) % 180;
-  return Math.min(turn, 180 - turn);
-}
 
 const allowedFor = ({ tolerance }: Entry, field: string): number | undefined =>
   typeof tolerance === 'number' ? tolerance : tolerance[field];

@@ -25,6 +25,16 @@ export interface Entry {
 
 export const entries = published.entries as unknown as Entry[];
 
+/** Directions of a line: 180 and 0 are one. Offsets from a direction are counted the same way. */
+export const isDirection = (field: string): boolean => /^(axis|meridian)/.test(field) && !/Range$/.test(field);
+
+/** How far a figure is from the published one of that field. */
+export function distance(field: string, got: number, expected: number): number {
+  if (!isDirection(field)) return Math.abs(got - expected);
+  const turn = Math.abs(got - expected) % 180;
+  return Math.min(turn, 180 - turn);
+}
+
 type Reader = (inputs: Entry['inputs']) => Record<string, Value>;
 
 const lens = ({ sphere, cyl, axis }: { sphere: number; cyl: number; axis: number }): Refraction => ({ sphere, cylinder: cyl, axis });

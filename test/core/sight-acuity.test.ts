@@ -1,12 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import { GAP_DIRECTIONS, expectedAcuity, gapSize, landolt } from '../../core/sight.js';
 import { MODEL } from '../../core/model.js';
+import { clinicalFigures, compute, target } from './clinical-readers.js';
 
 describe('expected acuity (Hoshikawa et al. 2021)', () => {
   // The loss against no cylinder, printed to two decimals.
-  test.each([[0.5, 0.07], [0.75, 0.1], [1, 0.14], [1.5, 0.23], [2, 0.32], [3, 0.53]])('%d D cost %d logMAR', (cylinder, loss) => {
-    expect(Math.abs(expectedAcuity(cylinder).logMAR - expectedAcuity(0).logMAR - loss)).toBeLessThanOrEqual(0.0051);
+  test.each(clinicalFigures(/^acuity-/))('%s D cost what the curve of the study says', (_, entry) => {
+    expect(Math.abs(compute(entry) - target(entry))).toBeLessThanOrEqual(0.0051);
   });
+
+  test('all six losses are compared', () => expect(clinicalFigures(/^acuity-/)).toHaveLength(6));
 
   test.each([[0, -0.116, '6/4.6', '20/15'], [1, 0.026, '6/6.4', '20/21'], [2, 0.202, '6/9.6', '20/32'], [3, 0.412, '6/15', '20/52']])(
     '%d D: logMAR %d, %s, %s',

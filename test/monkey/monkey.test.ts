@@ -4,12 +4,9 @@ import { evaluatePlan } from '../../core/index.js';
 import type { AstigChangeEvent, AstigInputEvent } from '../../components/internal/events.js';
 import { act, meetMouse } from './actions.js';
 import type { Deed } from './actions.js';
-import { deepAll, focused, playground, views } from './page.js';
+import { FAULT, deepAll, focused, playground, views } from './page.js';
 import type { Playground } from './page.js';
 import { chance } from './random.js';
-
-/** What must never be read on the screen, nor stand in a drawing. */
-const FAULT = /\bNaN\b|\bundefined\b|\bInfinity\b|\[object |\{\$\w+\}/;
 
 const { actions, seed } = await executeServerCommand<{ actions: number; seed: number }, object>('monkey', {});
 
