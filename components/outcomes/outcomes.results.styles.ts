@@ -114,7 +114,7 @@ export const resultsStyles = css`
     list-style: none;
   }
   .columns li {
-    padding-block: 0.5em;
+    padding-block: 0.25em 0.5em;
     border-block-start: 1px solid var(--_line);
     overflow-wrap: anywhere;
   }
@@ -123,6 +123,9 @@ export const resultsStyles = css`
     flex-wrap: wrap;
     align-items: center;
     gap: 0.25em 1em;
+    /* WebKit counts the longest name in the list as its contents, however narrow it is; the padding leaves room for the ring of focus. */
+    overflow: hidden;
+    padding: 5px;
   }
   .columns label span {
     flex: 1 1 9em;
@@ -131,7 +134,7 @@ export const resultsStyles = css`
     flex: 2 1 14em;
   }
   .columns p {
-    margin: 0.25em 0 0;
+    margin: 0 5px;
   }
   [role='listbox'] {
     border: 1px solid var(--_quiet);

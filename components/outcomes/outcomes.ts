@@ -2,6 +2,7 @@ import { html, nothing } from 'lit';
 import type { PropertyValues, TemplateResult } from 'lit';
 import type { JudgeOptions, Mapping } from '../../core/outcomes.js';
 import type { CaseModel } from '../internal/case-model.js';
+import { buttonStyles } from '../internal/button-styles.js';
 import { controlStyles } from '../internal/control-styles.js';
 import { AstigDrawing } from '../internal/drawing.js';
 import { drawingStyles } from '../internal/drawing-styles.js';
@@ -34,7 +35,7 @@ import { outcomesWords } from './outcomes.words.js';
  * @fires {AstigChangeEvent} astig-change - the same, once
  */
 export class AstigOutcomes extends AstigDrawing {
-  static override styles = [tokens, drawingStyles, tableStyles, controlStyles, outcomesStyles];
+  static override styles = [tokens, drawingStyles, tableStyles, buttonStyles, controlStyles, outcomesStyles];
 
   /** The table: delimited text with headings, or rows with values by the names of `OUTCOME_COLUMNS`. */
   @property({ attribute: false }) data: string | readonly OutcomeRow[] | null = null;
