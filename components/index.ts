@@ -1,5 +1,6 @@
 export { AstigCase } from './case/case.js';
 export { AstigCornea } from './cornea/cornea.js';
+export type { MapPower, MapState } from './cornea/cornea.map.field.js';
 export type { Viewpoint } from './internal/viewpoint.js';
 export { AstigEntry } from './entry/entry.js';
 export { AstigExplain } from './explain/explain.js';

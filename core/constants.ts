@@ -1,7 +1,10 @@
 import { MODEL } from './model.js';
 import type { ModelConstant } from './model.js';
+import { SIGHT_MODEL } from './sight-model.js';
 
-type Model = typeof MODEL;
+const ALL = { ...MODEL, sight: SIGHT_MODEL };
+
+type Model = typeof ALL;
 
 /** Without the value, which stands in the model: each constant there must have its record here. */
 type Records = { [Group in keyof Model]: Record<keyof Model[Group], Omit<ModelConstant, 'value'>> };
@@ -76,7 +79,7 @@ type Constants = { [Group in keyof Model]: { [Name in keyof Model[Group]]: Model
 export const CONSTANTS = /* @__PURE__ */ documented();
 
 function documented(): Constants {
-  const groups = Object.entries(MODEL).map(([group, values]) => {
+  const groups = Object.entries(ALL).map(([group, values]) => {
     const records: Record<string, object> = RECORDS[group as keyof Model];
     return [group, Object.fromEntries(Object.entries(values).map(([name, value]) => [name, { value, ...records[name] }]))];
   });

@@ -4,4 +4,5 @@ export { CONSTANTS } from './constants.js';
 export * from './cyclotorsion-constants.js';
 export * from './figures.js';
 export * from './references.js';
+export * from './sight-model.js';
 export * from './sight.js';

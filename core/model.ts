@@ -64,16 +64,6 @@ export const MODEL = {
     lensDepth: 5,
     aqueousIndex: 1.336,
   },
-  sight: {
-    wavelength: 555,
-    /** logMAR = square · cylinder² + linear · cylinder + sharp */
-    acuitySquare: 0.017,
-    acuityLinear: 0.125,
-    acuitySharp: -0.116,
-    acuityMost: 3,
-    acuitySd: 0.14,
-    landoltRing: 5,
-  },
 } as const;
 
 /** A constant with all that is known of it. */

@@ -67,7 +67,7 @@ interface Profile {
  */
 export function cornealSurface(shape: CornealShape): (point: CornealPoint) => SurfacePoint {
   const conicoid = conicoidOf(shape);
-  const cuts = (shape.local ?? []).map((cut) => ({ change: curvatureChange(cut), from: cut.distance - REACH }));
+  const cuts = cutsOf(shape);
   const tangent = (sine: number, distance: number): number => {
     const square = 1 - sine * sine;
     if (square < EDGE / 2) throw ended(shape, distance);
@@ -86,12 +86,33 @@ export function cornealSurface(shape: CornealShape): (point: CornealPoint) => Su
     const sine = changed(distance, whole.sine, 'sum');
     const curvature = changed(distance, whole.curvature, 'curvature');
     return {
-      sagitta: whole.depth + integral(deeper, joints(near.map(({ from }) => from), distance)),
+      // Only on demand: near cuts it takes a hundred times as long as the rest.
+      get sagitta() {
+        return whole.depth + integral(deeper, joints(near.map(({ from }) => from), distance));
+      },
       slope: tangent(sine, distance),
-      // At the apex the two agree; closer to it the quotient is rounding.
-      axial: KERATOMETRIC_CONSTANT * (distance < 1e-7 ? curvature : sine / distance),
+      axial: axialOf(sine, curvature, distance),
       tangential: KERATOMETRIC_CONSTANT * curvature,
     };
+  };
+}
+
+/** One of the powers of `cornealSurface` alone, D: for maps, which ask at a thousand points a frame. Refuses the same. */
+export function cornealPower(shape: CornealShape, power: 'axial' | 'tangential'): (point: CornealPoint) => number {
+  const conicoid = conicoidOf(shape);
+  const cuts = cutsOf(shape);
+  const { min, max, unit } = SHAPE_LIMITS.distance;
+  return ({ distance, direction }) => {
+    const whole = conicoid(within('distance', distance, min, max, unit), finite('direction', direction, '°'));
+    let { sine, curvature } = whole;
+    for (const { change, from } of cuts) {
+      if (distance <= from) continue;
+      const changed = change(distance, direction);
+      sine += changed.sum;
+      curvature += changed.curvature;
+    }
+    if (1 - sine * sine < EDGE / 2) throw ended(shape, distance);
+    return power === 'axial' ? axialOf(sine, curvature, distance) : KERATOMETRIC_CONSTANT * curvature;
   };
 }
 
@@ -125,6 +146,16 @@ const REACH = SHAPE_CONSTANTS.localReach.value;
 
 /** How close the sine of its slope may come to 1, where a surface runs along the light and ends. */
 const EDGE = 1e-5;
+
+/** What each cut changes, and from which distance on. */
+function cutsOf({ local = [] }: CornealShape): { change: ReturnType<typeof curvatureChange>; from: number }[] {
+  return local.map((cut) => ({ change: curvatureChange(cut), from: cut.distance - REACH }));
+}
+
+/** At the apex the two powers agree; closer to it the quotient is rounding. */
+function axialOf(sine: number, curvature: number, distance: number): number {
+  return KERATOMETRIC_CONSTANT * (distance < 1e-7 ? curvature : sine / distance);
+}
 
 function conicoidOf(shape: CornealShape): (distance: number, direction: number) => Profile {
   const { flat, steep, meridian, flatBulge, steepBulge } = checked(shape);

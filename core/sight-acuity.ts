@@ -1,5 +1,5 @@
-import { MODEL } from './model.js';
 import { allowed } from './sight-limits.js';
+import { SIGHT_MODEL } from './sight-model.js';
 
 /** An acuity in the usual notations, and between which acuities about two of three eyes lie. */
 export interface ExpectedAcuity {
@@ -23,12 +23,12 @@ export interface ExpectedAcuity {
  * Distance acuity that an eye with this much astigmatism may expect while its sphere is corrected:
  * logMAR = 0.017·x² + 0.125·x − 0.116, x ≤ 3 D (Hoshikawa et al. 2021: healthy presbyopic eyes with and without their own
  * lens). The study found no difference between directions of the astigmatism, so none is asked for. The spread about
- * the curve is not on the pages that were read; it is worked out from R² with an assumption (`MODEL.sight.acuitySd`).
+ * the curve is not on the pages that were read; it is worked out from R² with an assumption (`SIGHT_MODEL.acuitySd`).
  * @param cylinder amount of astigmatism, 0–15 D, without a sign.
  * @throws RangeError when it is out of range.
  */
 export function expectedAcuity(cylinder: number): ExpectedAcuity {
-  const { acuitySquare, acuityLinear, acuitySharp, acuityMost, acuitySd } = MODEL.sight;
+  const { acuitySquare, acuityLinear, acuitySharp, acuityMost, acuitySd } = SIGHT_MODEL;
   const amount = allowed('astigmatism', 'cylinder', cylinder);
   const x = Math.min(amount, acuityMost);
   const logMAR = acuitySquare * x * x + acuityLinear * x + acuitySharp;

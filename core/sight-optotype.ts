@@ -1,7 +1,7 @@
 import { RADIANS } from './angle.js';
 import { oneOf } from './check.js';
-import { MODEL } from './model.js';
 import { allowed } from './sight-limits.js';
+import { SIGHT_MODEL } from './sight-model.js';
 
 /** Where a Landolt ring may be open: degrees counter-clockwise from the reader's right. */
 export const GAP_DIRECTIONS = [0, 45, 90, 135, 180, 225, 270, 315] as const;
@@ -29,7 +29,7 @@ export interface Point {
  */
 export function landolt(gapDirection: GapDirection): LandoltRing {
   const direction = oneOf('gap direction', gapDirection, GAP_DIRECTIONS);
-  const outerDiameter = MODEL.sight.landoltRing;
+  const outerDiameter = SIGHT_MODEL.landoltRing;
   const innerDiameter = outerDiameter - 2;
   const corner = (diameter: number, side: number) => turned({ x: Math.sqrt((diameter / 2) ** 2 - 0.25), y: side / 2 }, direction);
   return {

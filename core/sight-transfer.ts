@@ -1,8 +1,8 @@
 import { RADIANS, meridian } from './angle.js';
 import { finite, oneOf } from './check.js';
-import { MODEL } from './model.js';
 import { discTransform, quickDiscTransform } from './sight-bessel.js';
 import { allowed, focusError } from './sight-limits.js';
+import { SIGHT_MODEL } from './sight-model.js';
 import { waveTransfer } from './sight-wave.js';
 import type { PowerVector, Refraction } from './types.js';
 
@@ -49,7 +49,7 @@ export function quickTransfer(options: TransferOptions): Transfer {
 function transferOf(options: TransferOptions, disc: (x: number) => number): Transfer {
   const error = focusError(options.refraction);
   const metres = allowed('pupil', 'pupil', options.pupilMm) / 1000;
-  const nm = allowed('wavelength', 'wavelength', options.wavelengthNm ?? MODEL.sight.wavelength);
+  const nm = allowed('wavelength', 'wavelength', options.wavelengthNm ?? SIGHT_MODEL.wavelength);
   const wave = oneOf('model', options.model ?? 'geometric', TRANSFER_MODELS) === 'wave';
   return wave ? waveOf(error, metres, nm * 1e-9) : geometricOf(error, metres, disc);
 }
@@ -81,7 +81,7 @@ function waveOf({ m, j0, j45 }: PowerVector, pupil: number, wavelength: number):
  * Cycles a degree at and above which nothing is left: p/λ cycles a radian.
  * @throws RangeError when a value is out of range.
  */
-export function cutOffFrequency(pupilMm: number, wavelengthNm: number = MODEL.sight.wavelength): number {
+export function cutOffFrequency(pupilMm: number, wavelengthNm: number = SIGHT_MODEL.wavelength): number {
   const metres = allowed('pupil', 'pupil', pupilMm) / 1000;
   return (metres / (allowed('wavelength', 'wavelength', wavelengthNm) * 1e-9)) * RADIANS;
 }

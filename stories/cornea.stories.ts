@@ -9,6 +9,8 @@ import type { EyeArgs } from './parts.js';
 interface Args extends EyeArgs {
   viewpoint: Viewpoint;
   readOnly: boolean;
+  map?: 'before' | 'after' | 'difference' | null;
+  mapPower?: 'axial' | 'tangential';
 }
 
 const meta: Meta<Args> = {
@@ -20,6 +22,8 @@ const meta: Meta<Args> = {
     eye: eyeControl,
     viewpoint: { control: 'inline-radio', options: ['facing', 'above', 'temporal'] },
     readOnly: { control: 'boolean' },
+    map: { control: 'inline-radio', options: [null, 'before', 'after', 'difference'] },
+    mapPower: { control: 'inline-radio', options: ['axial', 'tangential'] },
   },
   render: (args) => alone(cornea(args)),
 };
@@ -36,6 +40,10 @@ export const Temporal: Story = { name: 'From the temporal side', args: { viewpoi
 export const ReadOnly: Story = { name: 'Read-only', args: { readOnly: true } };
 
 export const WithLens: Story = { name: 'With a toric lens', args: { eye: 'Dogwood' } };
+
+export const PowerMap: Story = { name: 'With a map of the power', args: { map: 'after', mapPower: 'axial' } };
+
+export const DifferenceMap: Story = { name: 'With a map of what the operation changes', args: { map: 'difference', mapPower: 'tangential' } };
 
 export const Rotated: Story = { name: 'In a host turned by 30°', render: (args) => alone(cornea(args), 'rotated') };
 
@@ -69,8 +77,8 @@ export const Several: Story = {
 
 export const WithoutCase: Story = { name: 'Without a case', render: () => html`<astig-cornea></astig-cornea>` };
 
-function cornea({ eye, viewpoint, readOnly }: Args): TemplateResult {
+function cornea({ eye, viewpoint, readOnly, map, mapPower }: Args): TemplateResult {
   return html`<astig-case .plan=${eyeOf(eye).plan}>
-    <astig-cornea .viewpoint=${viewpoint} .readOnly=${readOnly}></astig-cornea>
+    <astig-cornea .viewpoint=${viewpoint} .readOnly=${readOnly} .map=${map} .mapPower=${mapPower}></astig-cornea>
   </astig-case>`;
 }

@@ -10,15 +10,15 @@ import { labelText as text } from '../internal/label-text.js';
 import { line } from '../internal/line.js';
 import { LEAST_DRAWN, REMAINING_REACH, arcShapes, bowTie, incisionShape, meridianLine, sectorPair } from './cornea.parts.js';
 
-/** Share of eyes in the sector of the remaining steep meridian. */
+/** Share of eyes whose remaining steep meridian lies in the sector that is drawn. */
 const HALF = 0.5;
 
 /** The handle of the incision hides a clock hour that is nearer than this, degrees. */
 const HIDES_CLOCK = 11;
 
 /** Everything but the handles, from the back to the front. */
-export function drawCornea(plan: CompletePlan, outcome: PlanOutcome, layout: CorneaLayout, hideSpread: boolean): SVGTemplateResult {
-  return svg`${background(layout)} ${dial(layout, hiddenHour(plan))} ${hideSpread ? nothing : steepSpread(outcome, layout)}
+export function drawCornea(plan: CompletePlan, outcome: PlanOutcome, layout: CorneaLayout, hideSpread: boolean, map?: SVGTemplateResult): SVGTemplateResult {
+  return svg`${background(layout)} ${map} ${dial(layout, plan)} ${hideSpread ? nothing : svg`<path part="steep-spread" d=${sectorPair(meridianSpread(outcome.spread, HALF), layout)}></path>`}
     ${before(outcome, layout)}
     ${surgery(plan, layout)}
     ${remaining(outcome, layout)}`;
@@ -31,15 +31,8 @@ function background({ scale, irisPath }: CorneaLayout): SVGTemplateResult {
     <circle class="pupil" r=${px(RADII.pupil * scale)}></circle>`;
 }
 
-/** Clock hour, as a site, that the handle of the incision hides; null when it hides none. */
-function hiddenHour({ incisionSite }: CompletePlan): number | null {
-  if (incisionSite === null) return null;
-  const nearest = (Math.round(incisionSite / 30) * 30) % 360;
-  return Math.abs(turn(nearest, incisionSite)) > HIDES_CLOCK ? null : nearest;
-}
-
-function dial(layout: CorneaLayout, hidden: number | null): SVGTemplateResult {
-  const shown = layout.clock.filter(({ site }) => site !== hidden);
+function dial(layout: CorneaLayout, { incisionSite }: CompletePlan): SVGTemplateResult {
+  const shown = layout.clock.filter(({ site }) => incisionSite === null || Math.abs(turn(site, incisionSite)) > HIDES_CLOCK);
   return svg`<g part="ring">
       <path class="tick" d=${layout.tickPath}></path>
       <path class="long-tick" d=${layout.longTickPath}></path>
@@ -47,11 +40,6 @@ function dial(layout: CorneaLayout, hidden: number | null): SVGTemplateResult {
     </g>
     <g class="clock">${shown.map((label) => text(label))}</g>
     ${layout.words.map((label) => text(label, 'side'))} <g font-size=${TITLE * layout.size}>${text(layout.title, 'title')}</g>`;
-}
-
-/** Where the remaining steep meridian lies in half of all eyes like this. */
-function steepSpread({ spread }: PlanOutcome, layout: CorneaLayout): SVGTemplateResult {
-  return svg`<path part="steep-spread" d=${sectorPair(meridianSpread(spread, HALF), layout)}></path>`;
 }
 
 function before({ before: astigmatism }: PlanOutcome, layout: CorneaLayout): SVGTemplateResult | typeof nothing {

@@ -1,36 +1,27 @@
 import { svg } from 'lit';
-import type { ReactiveControllerHost, SVGTemplateResult, TemplateResult } from 'lit';
+import type { ReactiveControllerHost, SVGTemplateResult } from 'lit';
 import type { EyePlan } from '../../core/numbers.js';
 import type { CaseModel } from '../internal/case-model.js';
 import { movesOf } from '../internal/case-moves.js';
-import { DragController, REACH } from '../internal/drag-controller.js';
-import type { DragTarget } from '../internal/drag-controller.js';
+import type { CorneaLayout } from '../internal/dial-layout.js';
 import { direction } from '../internal/geometry.js';
 import type { Point } from '../internal/geometry.js';
-import { handleStyles } from '../internal/handle-styles.js';
+import { Hands } from '../internal/hands.js';
+import type { Worked } from '../internal/hands.js';
 import type { Steppable } from '../internal/key-step.js';
-import type { Language } from '../internal/language/language.js';
 import { addStyles } from '../internal/restyle.js';
-import { SliderControls } from '../internal/slider-controls.js';
-import type { SliderOwner } from '../internal/slider-controls.js';
 import { clickedHandle } from './cornea.click.js';
 import { controlName, spokenHandle } from './cornea.controls.js';
 import { SLOW, dragPatch, patchOf, steppable } from './cornea.edits.js';
 import { drawHandle, handlesOf, nearestHandle } from './cornea.handles.js';
 import type { Handle, HandleName } from './cornea.handles.js';
 import { corneaHandsStyles } from './cornea.hands.styles.js';
-import type { CorneaLayout } from '../internal/dial-layout.js';
 
 /** In the order of the operation, whatever lies in front in the drawing. */
 const TAB_ORDER: readonly HandleName[] = ['incision', 'arc', 'arc-end', 'lens'];
 
-/** The drawing that is worked on, as it is at the moment of asking. */
-export interface Cornea {
-  readonly language: Language;
-  model(): CaseModel | null;
-  editable(): boolean;
-  /** The drawing, once it is there. */
-  surface(): SVGSVGElement | null;
+/** The drawing of the cornea with its measures. */
+export interface Cornea extends Worked {
   layout(): CorneaLayout;
 }
 
@@ -41,25 +32,13 @@ interface Grip {
   time: number;
 }
 
-/** What moves the plan in the drawing of the cornea: handles for the pointer, and a slider behind each for the keyboard. */
-export class CorneaHands implements DragTarget<Handle>, SliderOwner<HandleName> {
-  readonly #drag: DragController<Handle>;
-  readonly #sliders: SliderControls<HandleName>;
+/** What moves the plan in the drawing of the cornea. */
+export class CorneaHands extends Hands<Handle, HandleName, Cornea> {
   #grip: Grip | null = null;
-  #dragged = false;
 
-  constructor(
-    private readonly host: ReactiveControllerHost & HTMLElement,
-    private readonly cornea: Cornea,
-  ) {
-    this.#drag = new DragController<Handle>(host, this);
-    this.#sliders = new SliderControls<HandleName>(host, this);
-    addStyles(host, handleStyles);
+  constructor(host: ReactiveControllerHost & HTMLElement, cornea: Cornea) {
+    super(host, cornea);
     addStyles(host, corneaHandsStyles);
-  }
-
-  get onPointerDown(): (event: PointerEvent) => void {
-    return this.#drag.onPointerDown;
   }
 
   /** The handles, on top of the drawing. */
@@ -67,88 +46,46 @@ export class CorneaHands implements DragTarget<Handle>, SliderOwner<HandleName> 
     return svg`${this.#handles().map((handle) => this.#handle(handle))}`;
   }
 
-  sliders(): TemplateResult {
-    return this.#sliders.render(this.#movable());
-  }
-
-  /** To be called before rendering: hands the focus on when its control is about to go. */
-  keepFocus(): void {
-    this.#sliders.keepFocus(this.#movable(), this.surface()?.closest('figure') ?? null);
-  }
-
-  /** A click on the ring, on the circle of the arcs or on the axis does what dragging does (WCAG 2.5.7). */
-  readonly onClick = (event: MouseEvent): void => {
-    const model = this.cornea.model();
-    const located = this.cornea.editable() && !this.#dragged && model ? this.#drag.locate(event) : null;
-    this.#dragged = false;
-    if (!located || !model) return;
-    if (nearestHandle(this.#handles(), located.point, REACH * located.perPixel)) return;
-    const layout = this.cornea.layout();
-    const handle = clickedHandle(located.point, model.plan, layout, this.#sliders.active());
-    if (!handle) return;
-    const degrees = direction(located.point) - layout.turn;
-    this.#sliders.focusQuietly(handle.name);
-    movesOf(model).choose(dragPatch(handle, degrees, model.plan, { fine: event.altKey, snap: !event.altKey }), this.sliderSource(handle.name), this.host);
-  };
-
-  surface(): SVGSVGElement | null {
-    return this.cornea.surface();
-  }
-
   pick(point: Point, reach: number): Handle | null {
-    // After a touch drag no click follows that would reset this.
-    this.#dragged = false;
     return nearestHandle(this.#handles(), point, reach);
   }
 
-  start(handle: Handle, point: Point): void {
-    const at = direction(point);
-    this.#grip = { offset: at - handle.facing, direction: at, time: performance.now() };
-    this.#dragged = false;
-    this.#sliders.focusQuietly(handle.name);
-    this.host.requestUpdate();
+  /** On the ring, on the circle of the arcs, or on the axis. */
+  protected click(point: Point, { altKey }: MouseEvent, model: CaseModel): void {
+    const layout = this.drawing.layout();
+    const handle = clickedHandle(point, model.plan, layout, this.controls.active());
+    if (!handle) return;
+    const degrees = direction(point) - layout.turn;
+    this.controls.focusQuietly(handle.name);
+    movesOf(model).choose(dragPatch(handle, degrees, model.plan, { fine: altKey, snap: !altKey }), this.sliderSource(handle.name), this.host);
   }
 
-  move(handle: Handle, point: Point, event: PointerEvent): void {
-    const model = this.cornea.model();
-    const grip = this.#grip;
-    if (!model || !grip) return;
+  protected hold({ facing }: Handle, point: Point): void {
+    const at = direction(point);
+    this.#grip = { offset: at - facing, direction: at, time: performance.now() };
+  }
+
+  protected pull(handle: Handle, point: Point, { altKey }: PointerEvent, model: CaseModel): void {
+    const grip = this.#grip!;
     const at = direction(point);
     const time = performance.now();
     const moved = Math.abs(((at - grip.direction + 540) % 360) - 180);
     const slow = moved / Math.max(1, time - grip.time) < SLOW;
     this.#grip = { ...grip, direction: at, time };
-    this.#dragged = true;
-    const degrees = at - grip.offset - this.cornea.layout().turn;
-    movesOf(model).move(dragPatch(handle, degrees, model.plan, { fine: event.altKey, snap: !event.altKey && !slow }), this.sliderSource(handle.name), this.host);
-  }
-
-  end(handle: Handle): void {
-    this.#grip = null;
-    this.cornea.model()?.moves?.commit(this.sliderSource(handle.name), this.host);
-    this.host.requestUpdate();
-  }
-
-  cancel(): void {
-    this.#grip = null;
-    this.cornea.model()?.moves?.cancel();
-    this.host.requestUpdate();
-  }
-
-  sliderModel(): CaseModel | null {
-    return this.cornea.model();
+    const degrees = at - grip.offset - this.drawing.layout().turn;
+    movesOf(model).move(dragPatch(handle, degrees, model.plan, { fine: altKey, snap: !altKey && !slow }), this.sliderSource(handle.name), this.host);
   }
 
   sliderRange(name: HandleName): Steppable {
-    return steppable(name, this.cornea.model()!.plan);
+    return steppable(name, this.drawing.model()!.plan);
   }
 
   sliderLabel(name: HandleName): string {
-    return controlName(name, this.cornea.language);
+    return controlName(name, this.drawing.language);
   }
 
   sliderText(name: HandleName): string {
-    return spokenHandle(name, this.cornea.model()!.plan, this.cornea.language);
+    return spokenHandle(name, this.drawing.model()!.plan, this.drawing.language);
   }
 
   sliderPatch(name: HandleName, value: number): EyePlan {
@@ -159,23 +96,22 @@ export class CorneaHands implements DragTarget<Handle>, SliderOwner<HandleName> 
     return `astig-cornea ${name}-handle`;
   }
 
-  sliderHeld(): boolean {
-    return this.#drag.handle !== null;
+  protected nameOf({ name }: Handle): HandleName {
+    return name;
   }
 
-  #handle(handle: Handle): SVGTemplateResult {
-    const held = this.#drag.handle;
-    const isHeld = held?.name === handle.name && held.side === handle.side;
-    return svg`<g class=${isHeld ? 'handle held' : 'handle'} part="${handle.name}-handle">${drawHandle(handle, this.cornea.layout().scale, this.#sliders.focused === handle.name)}</g>`;
-  }
-
-  /** Names of what can be moved now, in the order of the keyboard. */
-  #movable(): HandleName[] {
+  protected movable(): HandleName[] {
     const handles = this.#handles();
     return TAB_ORDER.filter((name) => handles.some((handle) => handle.name === name));
   }
 
+  #handle(handle: Handle): SVGTemplateResult {
+    const held = this.drag.handle;
+    const isHeld = held?.name === handle.name && held.side === handle.side;
+    return svg`<g class=${isHeld ? 'handle held' : 'handle'} part="${handle.name}-handle">${drawHandle(handle, this.drawing.layout().scale, this.controls.focused === handle.name)}</g>`;
+  }
+
   #handles(): Handle[] {
-    return this.cornea.editable() ? handlesOf(this.cornea.model()!.plan, this.cornea.layout()) : [];
+    return this.drawing.editable() ? handlesOf(this.drawing.model()!.plan, this.drawing.layout()) : [];
   }
 }

@@ -2,7 +2,7 @@ import type { MeridianSpread } from '../../core/numbers.js';
 import type { Frame } from '../internal/eye-shapes.js';
 import { arcOf } from '../internal/geometry.js';
 
-export { LEAST_DRAWN, arcShapes, bowTie, incisionShape, meridianLine } from '../internal/eye-shapes.js';
+export { LEAST_DRAWN, PETAL, TUNNEL, arcShapes, bowTie, incisionShape, meridianLine } from '../internal/eye-shapes.js';
 export type { Frame } from '../internal/eye-shapes.js';
 
 /** Half the line of the remaining steep meridian, mm: shorter than the one before, so that both show when they coincide. */

@@ -22,13 +22,14 @@ export function describe(plan: CompletePlan, { before, after }: PlanOutcome, vie
     meridian: spokenMeridian(meridian, language),
     rule: language.say(sharedWords)(ruleOf({ meridian })),
   });
-  const parts = [say('described', { name: nameOf(plan, viewpoint, language) })];
-  parts.push(before.magnitude < LEAST_DRAWN ? say('hardlyAny') : say('steep', figures(before)));
-  if (plan.incisionSite !== null) parts.push(say('entry', values));
-  if (plan.arcCount > 0 && plan.arcSite !== null) parts.push(say(plan.arcCount === 2 ? 'pair' : 'oneArc', values));
-  if (plan.lensCylinder && plan.lensMeridian !== null) parts.push(say('lens', values));
-  parts.push(after.magnitude < LEAST_DRAWN ? say('nothingRemains') : say('remains', figures(after)));
-  return parts.join(' ');
+  return [
+    say('described', { name: nameOf(plan, viewpoint, language) }),
+    before.magnitude < LEAST_DRAWN ? say('hardlyAny') : say('steep', figures(before)),
+    plan.incisionSite !== null && say('entry', values),
+    plan.arcCount > 0 && plan.arcSite !== null && say(plan.arcCount === 2 ? 'pair' : 'oneArc', values),
+    plan.lensCylinder && plan.lensMeridian !== null && say('lens', values),
+    after.magnitude < LEAST_DRAWN ? say('nothingRemains') : say('remains', figures(after)),
+  ].filter(Boolean).join(' ');
 }
 
 /** Values of the texts on what is planned. */

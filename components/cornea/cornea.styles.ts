@@ -1,9 +1,6 @@
 import { css } from 'lit';
 
 export const corneaStyles = css`
-  .side {
-    fill: var(--_ink);
-  }
   .sclera {
     fill: var(--_sclera);
     stroke: var(--_line);

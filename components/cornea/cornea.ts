@@ -1,5 +1,5 @@
 import { html, nothing } from 'lit';
-import type { PropertyValues, TemplateResult } from 'lit';
+import type { TemplateResult } from 'lit';
 import { AstigDrawing } from '../internal/drawing.js';
 import { drawingStyles } from '../internal/drawing-styles.js';
 import { lastOf } from '../internal/last.js';
@@ -11,6 +11,7 @@ import { tokens } from '../internal/tokens.js';
 import { placeWords } from '../internal/place.words.js';
 import { sharedWords } from '../internal/words.js';
 import type { Cornea } from './cornea.hands.js';
+import type { MapPower, MapState } from './cornea.map.field.js';
 import { corneaKey } from './cornea.key.js';
 import { layoutCornea } from '../internal/dial-layout.js';
 import type { CorneaLayout } from '../internal/dial-layout.js';
@@ -35,6 +36,8 @@ import type { Viewpoint } from '../internal/viewpoint.js';
  * @csspart incision - the incision, to scale
  * @csspart arc - a relaxing arc, to scale
  * @csspart lens-axis - the meridian on which the toric lens is placed
+ * @csspart map - colours and contours of the power
+ * @csspart map-point - the point whose power is read
  * @csspart incision-handle - moves the incision
  * @csspart arc-handle - moves the arcs
  * @csspart arc-end-handle - sets the length of the arcs
@@ -54,13 +57,15 @@ export class AstigCornea extends AstigDrawing {
   /** Leaves out the sector in which the remaining steep meridian may lie. */
   @property({ type: Boolean, attribute: 'hide-spread' }) hideSpread = false;
 
-  readonly #hands = new Later(this, async () => new (await import('./cornea.hands.js')).CorneaHands(this, this.#worked()));
-  readonly #layoutOf = lastOf(layoutCornea);
+  /** Puts a map of the power beneath the drawing: `before`, `after` (the same as empty) or `difference` (after minus before). */
+  @property() map?: MapState | '' | null;
 
-  protected override willUpdate(changed: PropertyValues<this>): void {
-    super.willUpdate(changed);
-    this.#hands.part?.keepFocus();
-  }
+  /** Which power the map shows: `axial` (the same as empty) or `tangential`. */
+  @property({ attribute: 'map-power' }) mapPower?: MapPower;
+
+  readonly #hands = new Later(this, async () => new (await import('./cornea.hands.js')).CorneaHands(this, this.#worked()));
+  readonly #map = new Later(this, async () => new (await import('./cornea.map.js')).CorneaMap(this, this.#worked()));
+  readonly #layoutOf = lastOf(layoutCornea);
 
   protected override render(): TemplateResult {
     const { model, language } = this;
@@ -71,6 +76,7 @@ export class AstigCornea extends AstigDrawing {
     const layout = this.#layout();
     const viewpoint = this.#knownViewpoint;
     const hands = this.editable ? this.#hands.need() : null;
+    const map = this.map != null ? this.#map.need() : null;
     const { half, halfHeight } = layout;
     return html`<figure class="plate" tabindex="-1" aria-label=${nameOf(plan, viewpoint, language)}>
       <span class="probe"></span>
@@ -79,12 +85,10 @@ export class AstigCornea extends AstigDrawing {
         aria-label=${describe(plan, outcome, viewpoint, language)}
         font-size=${layout.size}
         viewBox="${-half} ${-halfHeight} ${2 * half} ${2 * halfHeight}"
-        @pointerdown=${hands?.onPointerDown}
-        @click=${hands?.onClick}
       >
-        ${drawCornea(plan, outcome, layout, this.hideSpread)} ${hands?.handles()}
+        ${drawCornea(plan, outcome, layout, this.hideSpread, map?.draw())} ${map?.figures()} ${hands?.handles()}
       </svg>
-      ${hands?.sliders()}
+      ${hands?.sliders()} ${map?.legend()}
       ${corneaKey(plan, outcome, language)}
       <figcaption class="quiet">${say(`${viewpoint}Caption`)} <span class="hint">${this.editable && isPlanned(plan) ? say('hint') : nothing}</span>
         ${this.hideSpread ? nothing : html`${say('spreadHint')} ${this.source.button({ figure: 'spread' }, shared('source'), shared('sourceOfSpread'))}`}
@@ -109,15 +113,11 @@ export class AstigCornea extends AstigDrawing {
     return VIEWPOINTS.includes(this.viewpoint) ? this.viewpoint : 'facing';
   }
 
-  get #turn(): number {
-    return viewpointTurn(this.#knownViewpoint, this.model!.plan.eye);
-  }
-
   #layout(): CorneaLayout {
     const { width, font, family } = this.size;
     const { eye } = this.model!.plan;
     const place = this.language.say(placeWords);
     const title = this.language.say(sharedWords)(eye);
-    return this.#layoutOf({ width, font, family, turn: this.#turn, eye, title, sides: { temporal: place('temporal'), nasal: place('nasal') } });
+    return this.#layoutOf({ width, font, family, turn: viewpointTurn(this.#knownViewpoint, eye), eye, title, sides: { temporal: place('temporal'), nasal: place('nasal') } });
   }
 }

@@ -18,6 +18,8 @@ export class CaseMoves {
   #future: CompletePlan[] = [];
   /** Whether the page is on its way from one plan to another: what lies between is to be seen, not spoken. */
   gliding = false;
+  /** Whether the reader is asked what a plan will bring: what shows other plans shows nothing meanwhile. */
+  asking?: boolean;
   /** Called when the host page sets another plan, before it is taken. */
   onForget: (() => void) | null = null;
 

@@ -29,8 +29,11 @@ export const drawingStyles = css`
   svg text {
     fill: var(--_quiet);
   }
+  .side,
   .title {
     fill: var(--_ink);
+  }
+  .title {
     font-weight: 600;
   }
   /* A cell for each line: a word that grows while something is dragged must not move what is below. */

@@ -7,10 +7,10 @@ import type { Ends } from './line.js';
 export const LIMBUS = MODEL.eye.limbusDiameter / 2;
 
 /** Length of a petal of the bow-tie for one dioptre, mm, up to the longest. */
-const PETAL = { perDioptre: 1.8, longest: 5.4 } as const;
+export const PETAL = { perDioptre: 1.8, longest: 5.4 } as const;
 
 /** How far the tunnel of the incision reaches into the cornea, mm. For the picture only. */
-const TUNNEL = 1.6;
+export const TUNNEL = 1.6;
 
 /** Below this nothing is drawn for an astigmatism: its direction would be noise, D. */
 export const LEAST_DRAWN = 0.05;

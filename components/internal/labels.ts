@@ -80,7 +80,7 @@ export function nearestOn({ from, to }: Segment, { x, y }: Point): Point {
   return { x: from.x + share * dx, y: from.y + share * dy };
 }
 
-function distance(a: Point, b: Point): number {
+export function distance(a: Point, b: Point): number {
   return Math.hypot(a.x - b.x, a.y - b.y);
 }
 

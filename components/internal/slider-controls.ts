@@ -58,7 +58,7 @@ export class SliderControls<Name extends string> implements ReactiveController {
   /** The control that has the focus, seen or not. */
   active(): Name | null {
     const active = this.host.shadowRoot?.activeElement;
-    return active?.matches('input[type=range]') ? (active.className as Name) : null;
+    return active?.matches('.visually-hidden > input[type=range]') ? (active.className as Name) : null;
   }
 
   /** To be called before rendering: hands the focus on when its control is about to go, as when its step is taken back. */

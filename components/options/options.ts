@@ -138,6 +138,7 @@ export class AstigOptions extends AstigView implements GivenLimits {
     const { model, language } = this;
     const shared = language.say(sharedWords);
     if (!model) return html`<p class="quiet">${shared('noCase')}</p>`;
+    if (model.moves?.asking) return html`<p class="quiet">…</p>`;
     const { found } = this.search;
     return html`${refusedCase(model, language)} ${this.editable ? this.#limits(model) : nothing}
       ${this.editable && this.formOpen && this.#form ? nothing : refusedLimits(this.#taken, language)}

@@ -21,6 +21,11 @@ export class AstigStep extends LitElement {
     div {
       margin-block-end: 0.75em;
     }
+    /* A text runs the way of its own language. */
+    div,
+    ::slotted(*) {
+      unicode-bidi: plaintext;
+    }
     @media not print {
       .off {
         display: none;
@@ -36,6 +41,12 @@ export class AstigStep extends LitElement {
 
   adoptedCallback(): void {
     restyle(this);
+  }
+
+  /** What is asked first is not to be read out with the slide on which it waits. */
+  protected override updated(): void {
+    if (this.predict === null || this.active) this.removeAttribute('aria-hidden');
+    else this.setAttribute('aria-hidden', 'true');
   }
 
   protected override render(): TemplateResult {

@@ -7,8 +7,14 @@ export function stepAt(hash: string, id: string, steps: readonly Element[]): num
   return own || (Number.isInteger(number) && number >= 1 && number <= steps.length ? number : 0);
 }
 
+/** Writes a step into the address in place of what is there: the first only where another one stands. */
+export function writeAddress(step: number, id: string, steps: readonly Element[]): void {
+  const address = addressOf(step, id, steps);
+  if (address && address !== location.hash && (step > 1 || stepAt(location.hash, id, steps))) history.replaceState(history.state, '', address);
+}
+
 /** The address of a step; empty when neither it nor the steps have an id. */
-export function addressOf(step: number, id: string, steps: readonly Element[]): string {
+function addressOf(step: number, id: string, steps: readonly Element[]): string {
   const name = steps[step - 1]?.id || (id && `${id}-${step}`);
   return name && `#${encodeURIComponent(name)}`;
 }

@@ -1,4 +1,5 @@
-import type { CompletePlan, PlanOutcome } from '../../core/numbers.js';
+import { fromVector } from '../../core/numbers.js';
+import type { BackSurface, CompletePlan, PlanOutcome, StepSource, Vector } from '../../core/numbers.js';
 
 type Numbers = Partial<Record<keyof CompletePlan, number | null>>;
 
@@ -34,6 +35,7 @@ export function between(from: Shown, to: Shown, share: number): CompletePlan {
     const [a, b] = [from.plan[field] as number | null, to.plan[field] as number | null];
     if (a !== null && b !== null) set(field, turned(a, b, turn, share));
   }
+  if (from.plan.backSurface !== to.plan.backSurface) set('backSurface', backSurfaceBetween(added(from, 'backSurface'), added(to, 'backSurface'), share));
   for (const { source, field, present, fields } of EFFECTS) {
     const [before, after] = [present(from.plan), present(to.plan)];
     if (!before && !after) continue;
@@ -45,11 +47,21 @@ export function between(from: Shown, to: Shown, share: number): CompletePlan {
 }
 
 /** What a step flattens, D: the own figure, which may be negative, or what the model expects. */
-function effect({ plan, outcome }: Shown, source: string, field: keyof CompletePlan): number {
-  const own = plan[field];
-  const step = outcome.steps.find((one) => one.source === source);
-  if (!step) return 0;
-  return typeof own === 'number' ? own : Math.hypot(step.vector.x, step.vector.y);
+function effect(shown: Shown, source: StepSource, field: keyof CompletePlan): number {
+  const own = shown.plan[field];
+  const { x, y } = added(shown, source);
+  return typeof own === 'number' && (x || y) ? own : Math.hypot(x, y);
+}
+
+/** What a step adds, D; nothing where there is none. */
+function added({ outcome }: Shown, source: StepSource): Vector {
+  return outcome.steps.find((one) => one.source === source)?.vector ?? { x: 0, y: 0 };
+}
+
+/** On the straight way between two vectors, written as if it had been measured. */
+function backSurfaceBetween(a: Vector, b: Vector, share: number): BackSurface {
+  const { magnitude, meridian } = fromVector({ x: a.x + (b.x - a.x) * share, y: a.y + (b.y - a.y) * share });
+  return `${Number(magnitude.toFixed(4))}@${Number(meridian.toFixed(2))}`;
 }
 
 /** From one direction towards another by the shorter way, degrees in (0, turn]. */

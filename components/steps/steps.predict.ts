@@ -2,14 +2,16 @@ import { html, svg } from 'lit';
 import type { ReactiveControllerHost, TemplateResult } from 'lit';
 import { fromVector, toVector } from '../../core/numbers.js';
 import type { Astigmatism } from '../../core/numbers.js';
+import { movesOf } from '../internal/case-moves.js';
 import { DragController } from '../internal/drag-controller.js';
 import { astigmatismText, dioptres, meridianText } from '../internal/format.js';
 import { px } from '../internal/geometry.js';
 import type { Point } from '../internal/geometry.js';
 import type { Language } from '../internal/language/language.js';
+import type { CaseElement } from './steps.case.js';
 import { stepsWords } from './steps.words.js';
 
-type Host = ReactiveControllerHost & HTMLElement;
+export type Host = ReactiveControllerHost & HTMLElement;
 
 const RADIUS = 140;
 /** Nearest steps to which a guess is rounded: D, degrees. */
@@ -23,12 +25,19 @@ export class Prediction {
   readonly most: number;
   readonly #drag: DragController<'marker'>;
   #before: Astigmatism;
+  readonly #locked: boolean;
 
   constructor(
     private readonly host: Host,
-    start: Astigmatism,
+    /** Number of the step that asks. */
+    readonly step: number,
+    private readonly eye: CaseElement,
     private readonly show: () => void,
   ) {
+    // Meanwhile nobody moves the plan and nothing shows other plans, which would give the answer away.
+    this.#locked = eye.readOnly;
+    this.#lock(true, true);
+    const start = eye.outcome.after;
     this.guess = this.#before = rounded(start, Infinity);
     // Nothing of this may depend on the result, which it would give away.
     this.most = Math.max(2, Math.ceil(start.magnitude * 1.5));
@@ -57,6 +66,7 @@ export class Prediction {
   }
 
   end(): void {
+    this.#lock(false, this.#locked);
     this.#drag.hostDisconnected();
     this.host.removeController(this.#drag);
   }
@@ -64,8 +74,8 @@ export class Prediction {
   render(question: string, language: Language): TemplateResult {
     const say = language.say(stepsWords);
     const { magnitude, meridian } = this.guess;
-    return html`<section class="predict" part="predict" aria-label=${question || say('predict')}>
-      <p>${question || say('predict')}</p>
+    return html`<section class="predict" part="predict" aria-label=${question}>
+      <p dir="auto">${question}</p>
       <svg class="plane" viewBox="-170 -170 340 340" role="img" aria-label="${say('plane')}: ${astigmatismText(this.guess, language.numbers)}" @pointerdown=${this.#drag.onPointerDown}>${this.#plane(language)}</svg>
       <div class="sliders">
         <label>${say('magnitude')} <output>${dioptres(magnitude, language.numbers)}</output>
@@ -86,10 +96,18 @@ export class Prediction {
     const rim = [180, 45, 90, 135].map((degrees) => ({ degrees, ...toVector({ magnitude: 156, meridian: degrees }) }));
     return [svg`<line x1=${-RADIUS} x2=${RADIUS}></line><line y1=${-RADIUS} y2=${RADIUS}></line>
       ${rings.map((value) => svg`<circle r=${px(value * scale)}></circle>`)}
+      ${rings.map((value) => svg`<text class="value" x=${px(value * scale * 0.5)} y=${px(value * scale * 0.866)} text-anchor="middle" dy="0.35em">${dioptres(value, language.numbers)}</text>`)}
       ${rim.map((label) => svg`<text x=${px(label.x)} y=${px(-label.y)} text-anchor="middle" dy="0.35em">${meridianText(label.degrees, language.numbers)}</text>`)}
       <line class="guess" x2=${px(x * scale)} y2=${px(-y * scale)}></line>
       <circle class="reach" cx=${px(x * scale)} cy=${px(-y * scale)} r="22"></circle>
       <circle class="marker" part="guess" cx=${px(x * scale)} cy=${px(-y * scale)} r="9"></circle>`];
+  }
+
+  #lock(asking: boolean, readOnly: boolean): void {
+    movesOf(this.eye.model).asking = asking;
+    this.eye.readOnly = readOnly;
+    // Also where it was read-only already.
+    this.eye.requestUpdate();
   }
 
   #take({ x, y }: Point): void {

@@ -1,12 +1,6 @@
 import { css } from 'lit';
 
 export const stepsStyles = css`
-  :host {
-    display: block;
-  }
-  :host([hidden]) {
-    display: none;
-  }
   nav {
     display: flex;
     flex-wrap: wrap;
@@ -30,6 +24,12 @@ export const stepsStyles = css`
   .plane text {
     fill: var(--_quiet);
     font-size: 13px;
+  }
+  .plane .value {
+    font-size: 11px;
+    paint-order: stroke;
+    stroke: var(--_ground);
+    stroke-width: 5px;
   }
   .plane .guess {
     stroke: var(--_ink);
@@ -66,7 +66,7 @@ export const stepsStyles = css`
   .verdict {
     font-weight: 600;
   }
-  [aria-disabled='true'] {
+  button[aria-disabled='true'] {
     color: var(--_quiet);
     border-style: dashed;
     cursor: default;

@@ -1,5 +1,5 @@
 import { html, nothing, svg } from 'lit';
-import type { PropertyValues, SVGTemplateResult, TemplateResult } from 'lit';
+import type { SVGTemplateResult, TemplateResult } from 'lit';
 import { guard } from 'lit/directives/guard.js';
 import { AstigDrawing } from '../internal/drawing.js';
 import { drawingStyles } from '../internal/drawing-styles.js';
@@ -16,7 +16,7 @@ import { axisSteps, axisTop } from './axis.parts.js';
 import { sweepCaption } from './sweep.caption.js';
 import { drawAxes, drawMarker, drawNames, drawSweep } from './sweep.drawing.js';
 import type { Frame } from './sweep.drawing.js';
-import type { SweepHands, Worked } from './sweep.hands.js';
+import type { Curve, SweepHands } from './sweep.hands.js';
 import { sweepKey } from './sweep.key.js';
 import { flagLabel } from './sweep.labels.js';
 import type { SweepLayout } from './sweep.layout.js';
@@ -67,17 +67,13 @@ export class AstigSweep extends AstigDrawing {
     return this.language.say(sweepWords);
   }
 
-  protected override willUpdate(changed: PropertyValues<this>): void {
-    super.willUpdate(changed);
-    this.#hands.part?.keepFocus();
-  }
-
   protected override render(): TemplateResult {
     const { model, editable, hideSpread, language } = this;
     const source = this.source;
     const say = this.#say;
     const shared = language.say(sharedWords);
     if (!model) return html`<p class="quiet">${shared('noCase')}</p>`;
+    if (model.moves?.asking) return html`<p class="quiet">${say('asking')}</p>`;
     const { plan } = model;
     const sweep = this.#memory.sweep(plan, !hideSpread);
     const told = this.#memory.told(sweep, plan.eye);
@@ -95,8 +91,6 @@ export class AstigSweep extends AstigDrawing {
               aria-label=${describeSweep(told, present, range, language)}
               font-size=${px(layout.font.small)}
               viewBox="0 0 ${px(layout.width)} ${px(layout.height)}"
-              @pointerdown=${hands?.onPointerDown}
-              @click=${hands?.onClick}
             >
               ${this.#plot(this.#frame, sweep, told, present)} ${hands?.handle(this.#frame)}
             </svg>
@@ -131,7 +125,7 @@ export class AstigSweep extends AstigDrawing {
   }
 
   /** What the hands see of the drawing: what it is when they look, not what it was when they came. */
-  #worked(): Worked {
+  #worked(): Curve {
     return {
       language: this.language,
       model: () => this.model,

@@ -10,6 +10,7 @@ export const sweepWords = {
     shownShorter: 'expected to remain',
     shownShortest: 'remaining',
     clock: "o'clock",
+    asking: 'Not shown until the question is answered.',
 
     control: 'Site of the incision',
     incisionAt: 'incision at {$incision}: {$amount} dioptres remaining',

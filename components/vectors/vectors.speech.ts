@@ -1,5 +1,5 @@
 import { meridian } from '../../core/numbers.js';
-import { astigmatismText, dioptres, meridianText } from '../internal/format.js';
+import { astigmatismText, capital, dioptres, meridianText } from '../internal/format.js';
 import type { Language } from '../internal/language/language.js';
 import { sharedWords, stepId } from '../internal/words.js';
 import type { Arrow } from './vectors.parts.js';
@@ -14,23 +14,13 @@ export interface ToldArrow extends Arrow {
   sentence: string;
 }
 
-/** Names of the texts on an arrow, after their prefix. */
-const TEXT = {
-  before: 'Before',
-  backSurface: 'BackSurface',
-  incision: 'Incision',
-  arc: 'Arc',
-  arcs: 'Arcs',
-  lens: 'Lens',
-  residual: 'Residual',
-} as const;
-
 export function told(arrow: Arrow, arcCount: number, language: Language): ToldArrow {
   const { source, meaning } = arrow;
   const { numbers } = language;
   const say = language.say(vectorsWords);
   const own = source === 'before' || source === 'residual';
   const id = own ? source : stepId(source, arcCount);
+  const suffix = capital(id) as Capitalize<typeof id>;
   const values = {
     astigmatism: astigmatismText(meaning, numbers),
     // A vector that makes a meridian flatter points to the one across it.
@@ -38,7 +28,7 @@ export function told(arrow: Arrow, arcCount: number, language: Language): ToldAr
     power: dioptres(meaning.magnitude, numbers),
   };
   const name = own ? say(source) : language.say(sharedWords)(id as ReturnType<typeof stepId>);
-  return { ...arrow, name, figures: say(`key${TEXT[id]}`, values), sentence: say(`said${TEXT[id]}`, values) };
+  return { ...arrow, name, figures: say(`key${suffix}`, values), sentence: say(`said${suffix}`, values) };
 }
 
 /** The diagram in words, with the name of its eye. */

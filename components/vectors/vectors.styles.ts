@@ -22,9 +22,6 @@ export const vectorsStyles = css`
   .rim text {
     fill: var(--_ink);
   }
-  .side {
-    fill: var(--_ink);
-  }
   .vector {
     --_role: var(--_before);
     outline: none;
@@ -71,7 +68,6 @@ export const vectorsStyles = css`
   }
   .head {
     fill: var(--_role);
-    stroke: none;
   }
   .grab {
     stroke: transparent;
@@ -81,9 +77,6 @@ export const vectorsStyles = css`
   .vector:hover .shaft,
   .vector:focus .shaft {
     stroke-width: 5;
-  }
-  .halo {
-    stroke: none;
   }
   .vector:focus-visible .halo {
     stroke: var(--_focus);

@@ -9,7 +9,7 @@ import { px } from '../internal/geometry.js';
 import type { Point } from '../internal/geometry.js';
 import { Glide } from '../internal/glide.js';
 import { labelText } from '../internal/label-text.js';
-import { nearestOn } from '../internal/labels.js';
+import { distance, nearestOn } from '../internal/labels.js';
 import { lastOf } from '../internal/last.js';
 import { TITLE } from '../internal/layout.js';
 import { line } from '../internal/line.js';
@@ -60,20 +60,21 @@ export class AstigVectors extends AstigDrawing {
     const { model, language } = this;
     const shared = language.say(sharedWords);
     if (!model) return html`<p class="quiet">${shared('noCase')}</p>`;
+    const say = language.say(vectorsWords);
     const { plan, outcome } = model;
     const arrows = arrowsOf(outcome).map((arrow) => told(arrow, plan.arcCount, language));
     const ellipses = this.hideSpread ? [] : SHARES.map((share) => ellipse(outcome.spread, share));
     const eye = shared(plan.eye);
     const layout = this.#layout(eye);
     const { half, halfHeight } = layout;
-    return html`<figure class="plate" aria-label=${language.say(vectorsWords)('name')}>
+    return html`<figure class="plate" aria-label=${say('name')}>
       <span class="probe"></span>
       <svg role="group" font-size=${layout.font.small} aria-label=${describeVectors(eye, arrows, language)} viewBox="${-half} ${-halfHeight} ${2 * half} ${2 * halfHeight}">
         ${this.#diagram(arrows, ellipses, layout)}
       </svg>
       ${this.#key(arrows)}
-      <figcaption class="quiet readout">${this.#caption(arrows)}</figcaption>
-      ${this.hideSpread ? nothing : html`<p class="quiet">${this.#spreadCaption()} ${this.source.button({ figure: 'spread' }, shared('source'), shared('sourceOfSpread'))}</p>`}
+      <figcaption class="quiet readout">${arrows.find(({ source }) => source === this.named)?.sentence ?? say('caption')}</figcaption>
+      ${this.hideSpread ? nothing : html`<p class="quiet">${say('spreadCaption', { good: dioptresText(GOOD, language.numbers) })} ${this.source.button({ figure: 'spread' }, shared('source'), shared('sourceOfSpread'))}</p>`}
       ${this.pictureRow()}
     </figure>
     ${this.source.render()}`;
@@ -90,8 +91,7 @@ export class AstigVectors extends AstigDrawing {
       ${arrows.map((arrow) => this.#arrow(arrow, scale))}
       <circle class="origin" r="3"></circle>
       <g class="rings" aria-hidden="true">${rings.map(({ id, text }) => placed(places.get(id), text))}</g>
-      <g aria-hidden="true">${arrows.map((arrow) => leader(places.get(arrow.source), arrow, scale))}</g>
-      <g aria-hidden="true">${arrows.map(({ source, name }) => placed(places.get(source), name, 'name'))}</g>`;
+      <g aria-hidden="true">${arrows.map((arrow) => leader(places.get(arrow.source), arrow, scale))} ${arrows.map(({ source, name }) => placed(places.get(source), name, 'name'))}</g>`;
   }
 
   #arrow(arrow: ToldArrow, scale: number): SVGTemplateResult {
@@ -136,15 +136,6 @@ export class AstigVectors extends AstigDrawing {
     </ul>`;
   }
 
-  #caption(arrows: readonly ToldArrow[]): string {
-    const arrow = arrows.find(({ source }) => source === this.named);
-    return arrow ? arrow.sentence : this.language.say(vectorsWords)('caption');
-  }
-
-  #spreadCaption(): string {
-    return this.language.say(vectorsWords)('spreadCaption', { good: dioptresText(GOOD, this.language.numbers) });
-  }
-
   /** The figure of a ring, with as many decimals as say all there is to say. */
   #ringText(value: number): string {
     const digits = String(Number(value.toFixed(2))).split('.')[1]?.length ?? 0;
@@ -185,13 +176,11 @@ function question({ source, own }: Arrow): Question {
 function leader(centre: Point | undefined, arrow: Arrow, scale: number): SVGTemplateResult | null {
   if (!centre) return null;
   const end = nearestOn({ from: toPoint(arrow.from, scale), to: toPoint(arrow.to, scale) }, centre);
-  const length = Math.hypot(end.x - centre.x, end.y - centre.y);
-  if (length < LEADER.least) return null;
+  if (distance(end, centre) < LEADER.least) return null;
   const start = LEADER.beside / Math.max(Math.abs(end.y - centre.y), LEADER.beside);
   return line({ x1: centre.x + (end.x - centre.x) * start, y1: centre.y + (end.y - centre.y) * start, x2: end.x, y2: end.y }, 'leader');
 }
 
 function placed(centre: Point | undefined, text: string, className = ''): SVGTemplateResult | null {
-  if (!centre) return null;
-  return svg`<text class=${className} x=${px(centre.x)} y=${px(centre.y)} text-anchor="middle" dy="0.35em">${text}</text>`;
+  return centre ? labelText({ ...centre, text, anchor: 'middle' }, className, '0.35em') : null;
 }

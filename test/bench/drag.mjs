@@ -5,7 +5,7 @@
  */
 import { chartPages } from './charts.mjs';
 import { assertSame, floorPage, libraryPage, recordFloor } from './floor.mjs';
-import { bundle, medians, openBrowser, openPage, pause, serve } from './page.mjs';
+import { PAIR, bundle, medians, openBrowser, openPage, pause, serve } from './page.mjs';
 import { traceSummary } from './trace.mjs';
 
 export const title = 'Drag of the incision, ms of main thread an event (CPU time); beside: the floor, which writes the same DOM and calculates nothing';
@@ -25,7 +25,8 @@ const METRICS = { task: 'TaskDuration', style: 'RecalcStyleDuration', layout: 'L
 const TRACED = ['script', 'collection', 'paint', 'raster', 'layouts'];
 
 /**
- * Who takes part: the library, its floor, and general-purpose chart libraries that draw the cornea and the vectors alone.
+ * Who takes part: the library with all that follows a plan, its floor, and, with the cornea and the vectors alone, the
+ * library once more and general-purpose chart libraries.
  */
 async function contenders(browser) {
   const library = libraryPage();
@@ -37,7 +38,7 @@ async function contenders(browser) {
   server.close();
   const charts = await chartPages();
   for (const name of charts.missing) console.error(`${name} is not installed and takes no part.`);
-  return { recording, pages: { ...source, ...charts.pages, '/floor.html': await floorPage(recording) }, names: ['library', 'floor', ...charts.names] };
+  return { recording, pages: { ...source, ...charts.pages, '/pair.html': libraryPage(PAIR), '/floor.html': await floorPage(recording) }, names: ['library', 'floor', 'pair', ...charts.names] };
 }
 
 export async function run() {
@@ -136,10 +137,10 @@ function grip() {
 
 function table({ floor, ...others }, slowdown) {
   const where = slowdown === 1 ? 'this machine' : `slowed down ${slowdown}×`;
-  const { library, ...charts } = others;
-  const against = Object.entries(charts).map(([name, result]) => ({ what: `library, ${where}: all tasks; beside: ${name}, cornea and vectors alone`, value: library.task, beside: result.task, ratio: library.task / result.task, goal: 1 }));
+  const { library, pair, ...charts } = others;
+  const beside = (what, { task }, goal) => Object.entries(charts).map(([name, chart]) => ({ what: `${what}, ${where}: all tasks; beside: ${name}, cornea and vectors alone`, value: task, beside: chart.task, ratio: task / chart.task, goal }));
   const floorRow = { what: `library, ${where}: all tasks; goal of the ratio to the floor`, value: library.task, beside: floor.task, ratio: library.task / floor.task, goal: 1.5 };
-  return [floorRow, ...against, ...detailed({ library, ...charts }, floor, where, slowdown)];
+  return [floorRow, ...beside('library, cornea and vectors alone', pair, 1), ...beside('library, with form, summary, curve and list of plans', library), ...detailed({ library, pair, ...charts }, floor, where, slowdown)];
 }
 
 function detailed(others, floor, where, slowdown) {

@@ -43,8 +43,8 @@ async function inPage(name) {
   return bundle({ entryPoints: [fileURLToPath(new URL(`floor-${name}.mjs`, import.meta.url))], format: 'iife', globalName: 'recorder' });
 }
 
-/** The page of the library that is recorded and raced. */
-export function libraryPage() {
+/** A page of the library that is recorded and raced. */
+export function libraryPage(body = CASE) {
   const script = `
     for (const view of document.querySelectorAll('astig-case, astig-case *')) if (view.localName.includes('-')) await view.updateComplete;
     const owner = document.querySelector('astig-case');
@@ -52,5 +52,5 @@ export function libraryPage() {
     owner.addEventListener('astig-input', () => (count.moves += 1));
     const drawing = document.querySelector('astig-cornea').shadowRoot.querySelector('svg');
     globalThis.bench = { drawing, handle: drawing.querySelector('[part=incision-handle]'), count };`;
-  return hostPage({ body: CASE, script, source: '/library.js' });
+  return hostPage({ body, script, source: '/library.js' });
 }

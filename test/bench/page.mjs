@@ -14,17 +14,16 @@ export const root = fileURLToPath(new URL('../..', import.meta.url));
 const WINDOW = { width: 1440, height: 3200 };
 
 /** An invented eye, with every kind of part that the elements can show. */
-export const CASE = `<astig-case eye="right" flat-k="42.5" steep-k="44.25" steep-meridian="180" age="70" back-surface="typical"
+const caseWith = (...views) => `<astig-case eye="right" flat-k="42.5" steep-k="44.25" steep-meridian="180" age="70" back-surface="typical"
   incision-site="20" incision-width="2.75" arc-site="0" arc-length="45" arc-count="2" arc-depth="500">
-  <div class="columns">
-    <astig-cornea></astig-cornea>
-    <astig-vectors></astig-vectors>
-    <astig-summary></astig-summary>
-    <astig-entry></astig-entry>
-    <astig-sweep></astig-sweep>
-    <astig-options></astig-options>
-  </div>
+  <div class="columns">${views.map((name) => `<astig-${name}></astig-${name}>`).join('')}</div>
 </astig-case>`;
+
+/** All that follows a plan while it moves. */
+export const CASE = caseWith('cornea', 'vectors', 'summary', 'entry', 'sweep', 'options');
+
+/** The two drawings alone, which is what others are asked to draw. */
+export const PAIR = caseWith('cornea', 'vectors');
 
 /** The library, or any other entry, as a page would load it. `readable` keeps names and lines for a profile. */
 export async function bundle({ readable = false, ...entry } = {}) {

@@ -13,8 +13,9 @@ async function whole(plan: object = {}): Promise<AstigCase> {
     <astig-sweep></astig-sweep><astig-options></astig-options><astig-sight></astig-sight><astig-explain></astig-explain><astig-sheet></astig-sheet><astig-pencil></astig-pencil>
     <astig-steps><astig-step>One.</astig-step><astig-step>Two.</astig-step></astig-steps>
     <astig-outcomes .data=${`${inventedResults(25)}\n${INVENTED_SLIPS}`}></astig-outcomes>
+    <astig-cornea map="difference"></astig-cornea>
   </astig-case>`);
-  await drawn(...TAGS.map((tag) => eye.querySelector(tag) as unknown as { updateComplete: Promise<boolean> }));
+  await drawn(...TAGS.flatMap((tag) => [...eye.querySelectorAll(tag)] as unknown as { updateComplete: Promise<boolean> }[]));
   await settled(eye.querySelector('astig-outcomes')!);
   return eye;
 }

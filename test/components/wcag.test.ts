@@ -8,13 +8,13 @@ import { itWith } from '../engine.js';
 import { settled } from './outcomes-support.js';
 import { CEDAR, drawn, press } from './support.js';
 
-const TAGS = ['astig-cornea', 'astig-vectors', 'astig-summary', 'astig-entry', 'astig-sweep', 'astig-options', 'astig-sight', 'astig-pencil', 'astig-explain', 'astig-outcomes'] as const;
+const TAGS = ['astig-cornea', 'astig-vectors', 'astig-summary', 'astig-entry', 'astig-sweep', 'astig-options', 'astig-sight', 'astig-pencil', 'astig-explain', 'astig-outcomes', 'astig-cornea map="difference"'] as const;
 type View = HTMLElement & { updateComplete: Promise<boolean> };
 
 async function page(style = '', tags: readonly string[] = TAGS): Promise<{ eye: AstigCase; views: View[] }> {
   const root = await fixture<HTMLElement>(html`<div></div>`);
   root.setAttribute('style', style);
-  root.innerHTML = `<astig-case>${tags.map((tag) => `<${tag}></${tag}>`).join('')}</astig-case>`;
+  root.innerHTML = `<astig-case>${tags.map((tag) => `<${tag}></${tag.split(' ', 1)[0]}>`).join('')}</astig-case>`;
   const eye = root.querySelector('astig-case')!;
   eye.plan = { ...CEDAR, lensCylinder: 1.5, lensMeridian: 20, arcDepth: 620 };
   const views = [...eye.children] as View[];
@@ -121,6 +121,32 @@ describe('1.4.11 contrast of what is drawn', () => {
   }
 });
 
+describe('1.4.11 contrast of the map of the power', () => {
+  for (const scheme of ['light', 'dark']) {
+    for (const state of ['before', 'difference']) {
+      it(`is 3:1 at least for what tells the powers apart without colour: ${state}, ${scheme}`, async () => {
+        const { views } = await page(`color-scheme: ${scheme}`, [`astig-cornea map="${state}"`]);
+        const root = views[0]!.shadowRoot!;
+        const scale = root.querySelector('.map-scale')!;
+        const paper = getComputedStyle(scale.querySelector('.map-ground')!).fill;
+        const share = Number(getComputedStyle(scale.querySelector('.map-colours')!).opacity);
+        const grounds = [...scale.querySelectorAll('.map-colours rect')].map((rect) => mixed(getComputedStyle(rect).fill, paper, share));
+        expect(grounds.length).to.be.greaterThan(3);
+        for (const selector of state === 'difference' ? ['.map-line.less', '[part=map] .map-sign'] : ['.map-line.printed']) {
+          const { stroke, opacity } = getComputedStyle(root.querySelector(selector)!);
+          for (const ground of grounds) expect(contrast(mixed(stroke, ground, Number(opacity)), ground), `${selector} on ${ground}`).to.be.at.least(3);
+        }
+      });
+    }
+  }
+});
+
+/** A colour of which only a share lies on a ground. */
+function mixed(colour: string, ground: string, share: number): string {
+  const [front, back] = [colour, ground].map((text) => text.match(/[\d.]+/g)!.slice(0, 3).map(Number)) as [number[], number[]];
+  return `rgb(${front.map((part, index) => share * part + (1 - share) * back[index]!).join(', ')})`;
+}
+
 /** Contrast of two colours as WCAG defines it. */
 function contrast(a: string, b: string): number {
   const [light, dark] = [luminance(a), luminance(b)].sort((x, y) => y - x) as [number, number];
@@ -155,6 +181,30 @@ describe('2.1.1 keyboard and 2.4.3 order of focus', () => {
     expect(deepest().textContent, 'no trap').to.equal('after');
     before.remove();
     after.remove();
+  });
+});
+
+describe('2.1.1 keyboard: the map of the power', () => {
+  it('gives the power at a point to who has no pointer', async () => {
+    const { eye, views } = await page('', ['astig-cornea map="after"']);
+    eye.readOnly = true;
+    await drawn(...views);
+    const reading = (): string => views[0]!.shadowRoot!.querySelector('.map output')!.textContent.trim();
+    const walk: string[] = [];
+    const before = Object.assign(document.createElement('button'), { textContent: 'before' });
+    eye.before(before);
+    before.focus();
+    for (let step = 0; step < 2; step += 1) {
+      await press('Tab');
+      const slider = deepest() as HTMLInputElement;
+      walk.push(slider.labels![0]!.textContent.trim());
+      await press('ArrowRight');
+      await drawn(...views);
+      expect(slider.getAttribute('aria-valuetext')).to.equal(reading());
+    }
+    expect(walk).to.deep.equal(['Direction', 'Distance from the centre']);
+    expect(reading()).to.match(/^\d\d\.\d\d\sD at 1°, 0\.1\smm from the centre$/);
+    before.remove();
   });
 });
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { CONSTANTS, MODEL, cautionsFor, references, type ModelConstant, type SourceId } from '../../core/index.js';
+import { CONSTANTS, MODEL, SIGHT_MODEL, cautionsFor, references, type ModelConstant, type SourceId } from '../../core/index.js';
 import { RUNS, anyPlan } from './plans.js';
 
 /**
@@ -46,7 +46,7 @@ describe.each(constants)('%s', (_, constant) => {
 });
 
 test('every number of the model is among them', () => {
-  const names = Object.entries(MODEL).flatMap(([group, values]) => Object.keys(values).map((name) => `CONSTANTS.${group}.${name}`));
+  const names = Object.entries({ ...MODEL, sight: SIGHT_MODEL }).flatMap(([group, values]) => Object.keys(values).map((name) => `CONSTANTS.${group}.${name}`));
   expect(names.length).toBeGreaterThan(30);
   expect(constants.map(([path]) => path)).toEqual(names);
 });

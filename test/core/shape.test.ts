@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { afterAll, describe, expect, test } from 'vitest';
 import { RefusedValue, dioptresFromRadius, evaluatePlan, sum, type EyePlan } from '../../core/index.js';
-import { SHAPE_CONSTANTS, cornealSurface, localFlatteningAt, reachOf, shapeAfter, shapeBefore, shapeFactors, type CornealShape, type LocalFlattening } from '../../core/shape.js';
+import { SHAPE_CONSTANTS, cornealPower, cornealSurface, localFlatteningAt, reachOf, shapeAfter, shapeBefore, shapeFactors, type CornealShape, type LocalFlattening } from '../../core/shape.js';
 import { eyeReferences } from '../../core/eye.js';
 import { references } from '../../core/references.js';
 import { depthOf } from './eye-rays.js';
@@ -99,6 +99,26 @@ describe('curvature of any shape, cuts included, by differences of its sagitta',
       for (let i = 0; i <= steps; i += 1) total += at({ distance: (distance * i) / steps, direction: along }).tangential * (i === 0 || i === steps ? 1 : i % 2 ? 4 : 2);
       near('axial against the mean of tangential, D', at({ distance, direction: along }).axial, total / (3 * steps), 1e-6);
     }), { ...RUNS, numRuns: 200 }));
+});
+
+test('a power asked for alone is that of the surface, and there is none where that has none', () => {
+  const powers = ['axial', 'tangential'] as const;
+  const asked = <Value>(ask: () => Value): Value | string => {
+    try {
+      return ask();
+    } catch (error) {
+      return (error as Error).message;
+    }
+  };
+  let refused = 0;
+  fc.assert(fc.property(shape, between(0, 11), direction, fc.constantFrom(...powers), (given, distance, along, power) => {
+    const alone = asked(() => cornealPower(given, power)({ distance, direction: along }));
+    const whole = asked(() => cornealSurface(given)({ distance, direction: along })[power]);
+    if (typeof whole === 'string') expect(alone).toBe(whole);
+    else near('a power alone, D', alone as number, whole, 1e-10);
+    if (typeof whole === 'string') refused += 1;
+  }), RUNS);
+  expect(refused).toBeGreaterThan(0);
 });
 
 describe('local flattening near a cut', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { GAP_DIRECTIONS, expectedAcuity, gapSize, landolt } from '../../core/sight.js';
-import { MODEL } from '../../core/model.js';
+import { SIGHT_MODEL } from '../../core/sight-model.js';
 import { clinicalFigures, compute, target } from './clinical-readers.js';
 
 describe('expected acuity (Hoshikawa et al. 2021)', () => {
@@ -31,7 +31,7 @@ describe('expected acuity (Hoshikawa et al. 2021)', () => {
     const values = Array.from({ length: n }, (_, i) => expectedAcuity((3 * (i + 0.5)) / n).logMAR);
     const mean = values.reduce((a, b) => a + b) / n;
     const variance = values.reduce((a, b) => a + (b - mean) ** 2, 0) / n;
-    expect(Number(Math.sqrt((variance * (1 - 0.544)) / 0.544).toFixed(2))).toBe(MODEL.sight.acuitySd);
+    expect(Number(Math.sqrt((variance * (1 - 0.544)) / 0.544).toFixed(2))).toBe(SIGHT_MODEL.acuitySd);
     const { low, high, logMAR } = expectedAcuity(1.25);
     expect([Math.abs(logMAR - low - 0.14) < 1e-12, Math.abs(high - logMAR - 0.14) < 1e-12]).toEqual([true, true]);
   });

@@ -94,16 +94,22 @@ describe('a deck of slides', () => {
   it('walks a lesson by its own fragments, there and back, with an answer that waits', async () => {
     const { page, said } = await openSlide(4);
     await drawn(page, '#taught astig-cornea');
+    // The slide was read out when it came, without the answer.
+    expect(await page.$eval('.aria-status', ({ textContent }) => textContent)).not.toContain('2.00 D remains');
     const site = async (): Promise<unknown> => (await plan(page, '#taught')).incisionSite;
     const asks = (): Promise<boolean> => page.$eval('#lesson', ({ shadowRoot }) => shadowRoot!.querySelector('.predict') !== null);
     const settle = async (key: 'ArrowRight' | 'ArrowLeft'): Promise<void> => {
       await page.keyboard.press(key);
       await page.evaluate(() => new Promise((resolve) => setTimeout(resolve, 1000)));
     };
+    /** What is told of it: by the deck, which reads out what it uncovers, and by the steps, which say the answer. */
+    const told = (): Promise<string[]> => page.$eval('#lesson', ({ shadowRoot }) => [document.querySelector('.aria-status')!, ...shadowRoot!.querySelectorAll('[role=status]')].map(({ textContent }) => textContent).map((text) => text.replaceAll(/\s+/g, ' ').trim()));
     const seen: unknown[] = [[await site(), await asks(), await slide(page)]];
+    const heard: string[][] = [];
     for (const key of ['ArrowRight', 'ArrowRight', 'ArrowRight', 'ArrowRight', 'ArrowLeft', 'ArrowLeft', 'ArrowLeft', 'ArrowLeft'] as const) {
       await settle(key);
       seen.push([await site(), await asks(), await slide(page)]);
+      heard.push(await told());
     }
     expect(seen).toEqual([
       [null, false, 4],
@@ -115,6 +121,11 @@ describe('a deck of slides', () => {
       [180, false, 4],
       [90, false, 4],
       [null, false, 4],
+    ]);
+    expect(heard.slice(0, 3)).toEqual([
+      [expect.stringContaining('A cut at 90° that flattens by 0.50 D: 1.00 D remains.'), '', ''],
+      ['', '', 'The same cut at 180°: what will remain?'],
+      [expect.stringContaining('Off by 90°, the same cut adds: 2.00 D remains.'), 'You expected 1.00 D @ 90°; the estimate is 2.00 D @ 90°. The difference is 1.00 D.', ''],
     ]);
     await settle('ArrowRight');
     // A handle that has the focus keeps its arrows: neither the slide nor the step turns.

@@ -42,13 +42,31 @@ export function standAlone(host: HTMLElement): string {
   if (!drawing) throw new Error(`${host.localName}: there is no drawing to export.`);
   const file = drawing.cloneNode(true) as SVGSVGElement;
   settle(drawing, file);
-  const [x, y, width, height] = drawing.getAttribute('viewBox')!.split(' ') as [string, string, string, string];
+  const [x, y, width, tall] = boxOf(drawing) as [number, number, number, number];
+  const height = tall + addBelow(host, file, { x, y: y + tall, width });
+  file.setAttribute('viewBox', [x, y, width, height].join(' '));
   const ground = make('rect', { x, y, width, height, fill: groundOf(host) });
   const title = make('title', {});
   title.textContent = drawing.getAttribute('aria-label');
   file.prepend(title, ground);
-  for (const [name, value] of Object.entries({ width, height })) file.setAttribute(name, value);
+  for (const [name, value] of Object.entries({ width, height })) file.setAttribute(name, String(value));
   return new XMLSerializer().serializeToString(file);
+}
+
+/** What a reader needs of what stands below the drawing in the page: `below` has it, as wide as the drawing. @returns its height */
+function addBelow(host: HTMLElement, file: Element, place: { x: number; y: number; width: number }): number {
+  const shown = host.shadowRoot!.querySelector<SVGSVGElement>('.plate .below');
+  if (!shown) return 0;
+  const height = boxOf(shown)[3]!;
+  const copy = shown.cloneNode(true) as SVGSVGElement;
+  settle(shown, copy);
+  for (const [name, value] of Object.entries({ ...place, height })) copy.setAttribute(name, String(value));
+  file.append(copy);
+  return height;
+}
+
+function boxOf(drawing: Element): number[] {
+  return drawing.getAttribute('viewBox')!.split(' ').map(Number);
 }
 
 /** Writes what is seen of `shown` into `copy`, and takes out what is not seen. */
@@ -86,8 +104,8 @@ function groundOf(host: HTMLElement): string {
   return getComputedStyle(host.shadowRoot!.querySelector('.probe')!).backgroundColor;
 }
 
-function make(name: string, attributes: Record<string, string>): SVGElement {
+function make(name: string, attributes: Record<string, string | number>): SVGElement {
   const element = document.createElementNS(SVG, name);
-  for (const [attribute, value] of Object.entries(attributes)) element.setAttribute(attribute, value);
+  for (const [attribute, value] of Object.entries(attributes)) element.setAttribute(attribute, String(value));
   return element;
 }

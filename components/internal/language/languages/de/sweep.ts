@@ -1,4 +1,5 @@
 export const sweep: Record<string, string> = {
+  asking: 'Wird erst gezeigt, wenn die Frage beantwortet ist.',
   name: '{$eye}, verbleibender Astigmatismus je nach Ort der Inzision',
   shown: 'zu erwartender Restastigmatismus je nach Ort der Inzision',
   shownShort: 'zu erwartender Rest je nach Inzisionsort',

@@ -6,6 +6,7 @@ import { entry } from './entry.js';
 import { explain } from './explain.js';
 import { fields } from './fields.js';
 import { figures } from './figures.js';
+import { map } from './map.js';
 import { options } from './options.js';
 import { outcomeColumns, outcomeHeadings, outcomeTexts } from './outcome-texts.js';
 import { outcomes } from './outcomes.js';
@@ -23,4 +24,4 @@ import { summary } from './summary.js';
 import { sweep } from './sweep.js';
 import { vectors } from './vectors.js';
 
-export const catalogue: Catalogue = { cautions, constants, cornea, entry, explain, fields, figures, options, outcomeColumns, outcomeHeadings, outcomeTexts, outcomes, pencil, picture, places, references, refusals, shared, sheet, sight, sources, steps, summary, sweep, vectors };
+export const catalogue: Catalogue = { cautions, constants, cornea, entry, explain, fields, figures, map, options, outcomeColumns, outcomeHeadings, outcomeTexts, outcomes, pencil, picture, places, references, refusals, shared, sheet, sight, sources, steps, summary, sweep, vectors };

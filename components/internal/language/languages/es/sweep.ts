@@ -1,4 +1,5 @@
 export const sweep: Record<string, string> = {
+  asking: 'No se muestra hasta que se responda a la pregunta.',
   name: '{$eye}, astigmatismo residual según el lugar de la incisión',
   shown: 'astigmatismo residual esperado según el lugar de la incisión',
   shownShort: 'residual esperado según el lugar de la incisión',

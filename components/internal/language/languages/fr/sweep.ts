@@ -1,4 +1,5 @@
 export const sweep: Record<string, string> = {
+  asking: 'Affiché une fois que la question a reçu une réponse.',
   name: '{$eye}, astigmatisme résiduel selon le site de l’incision',
   shown: 'astigmatisme résiduel attendu selon le site de l’incision',
   shownShort: 'résiduel attendu selon le site de l’incision',

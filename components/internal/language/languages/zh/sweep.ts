@@ -1,4 +1,5 @@
 export const sweep: Record<string, string> = {
+  asking: '回答问题后才显示。',
   name: '{$eye}，各切口位置的残余散光',
   shown: '各切口位置的预计残余散光',
   shownShort: '各切口位置的预计残余',
