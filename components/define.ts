@@ -4,6 +4,7 @@ import './cornea/define.js';
 import './entry/define.js';
 import './explain/define.js';
 import './options/define.js';
+import './outcomes/define.js';
 import './pencil/define.js';
 import './sheet/define.js';
 import './sight/define.js';

@@ -9,6 +9,8 @@ export type { KUnit } from './internal/case-model.js';
 export { addMessages } from './internal/language/add-messages.js';
 export type { Catalogue } from './internal/language/catalogue.js';
 export { AstigOptions } from './options/options.js';
+export { AstigOutcomes } from './outcomes/outcomes.js';
+export type { OutcomeRow } from './outcomes/outcomes.messages.js';
 export { AstigViewEvent } from './pencil/pencil.events.js';
 export { AstigPencil } from './pencil/pencil.js';
 export { AstigSheet } from './sheet/sheet.js';

@@ -1,4 +1,5 @@
 import { fromTemporal, meridian, site as siteOf } from './angle.js';
+import { whole } from './caution.js';
 import { DEFAULTS } from './fields.js';
 import { KERATOMETRIC_CONSTANT } from './keratometry.js';
 import { LIMITS } from './limits.js';
@@ -25,21 +26,25 @@ export interface Tally {
   points: number;
   commas: number;
   swapped: number;
+  again: number;
   widthAssumed: number;
   siteUnknown: number;
   methodAssumed: number;
+  /** Least and greatest of the steep meridians in each column. */
+  meridians: Partial<Record<OutcomeColumn, { from: number; to: number; eyes: number }>>;
 }
 
 type Time = 'Before' | 'After';
 
 /** Reads rows into records. One reader for a whole table, so that a row costs no more than its cells. */
 export class RowReader {
-  readonly tally: Tally = { points: 0, commas: 0, swapped: 0, widthAssumed: 0, siteUnknown: 0, methodAssumed: 0 };
+  readonly tally: Tally = { points: 0, commas: 0, swapped: 0, again: 0, widthAssumed: 0, siteUnknown: 0, methodAssumed: 0, meridians: {} };
   private readonly places: Partial<Record<OutcomeColumn, number>> = {};
   private cells: readonly string[] = [];
   private trimmed: readonly string[] = [];
   private faults: Fault[] = [];
   private unit: 'D' | 'mm' | null = null;
+  private readonly seen = { right: new Map<string, number>(), left: new Map<string, number>() };
   // A table says the same few words over and over.
   private readonly eyes = remembered(eyeOf);
   private readonly methods = remembered(methodOf);
@@ -66,9 +71,11 @@ export class RowReader {
     const arcs = this.arcs(eye);
     const record = {
       line, label, eye, before: before.astigmatism, after: after.astigmatism, readings: before.readings, incision, arcs, lens: this.lens(),
-      age: this.number('age', LIMITS.age), predicted: this.astigmatism('predictedMagnitude', 'predictedMeridian'),
+      age: this.number('age', LIMITS.age), predicted: this.has('predictedMeridian') ? this.astigmatism('predictedMagnitude', 'predictedMeridian') : null,
     };
     if (this.faults.length > 0) return this.faults;
+    const first = this.firstLine(label, record.eye, line);
+    if (first !== line) return [this.fault('label', cells, said('again', { line: whole(first, '') }))];
     this.count(record.incision === null, incision?.assumed, arcs?.assumed);
     return {
       ...(record as OutcomeRecord),
@@ -142,10 +149,18 @@ export class RowReader {
 
   private placed(magnitude: number, along: OutcomeColumn): Astigmatism | null {
     const steep = this.number(along, LIMITS.steepMeridian);
-    if (steep !== null) return { magnitude, meridian: meridian(steep) };
+    if (steep !== null) {
+      this.note(along, steep);
+      return { magnitude, meridian: meridian(steep) };
+    }
     if (magnitude === 0 && !this.text(along)) return { magnitude, meridian: 180 };
     if (!this.text(along)) this.refuse(along, 'missing');
     return null;
+  }
+
+  private note(column: OutcomeColumn, degrees: number): void {
+    const { from, to, eyes } = (this.tally.meridians[column] ??= { from: degrees, to: degrees, eyes: 0 });
+    this.tally.meridians[column] = { from: Math.min(from, degrees), to: Math.max(to, degrees), eyes: eyes + 1 };
   }
 
   private incision(eye: EyeSide): { site: number; width: number; assumed: boolean } | null {
@@ -199,16 +214,28 @@ export class RowReader {
     return written.value;
   }
 
-  private refuse(column: OutcomeColumn, id: OutcomeWording, values: Said['values'] = {}): null {
+  /**
+   * Line on which an eye was first counted; without a label, its own. The first row that can be counted stands: nothing in a
+   * table says which of two is the better one. Rows without a label are different eyes, for two may well have the same figures.
+   */
+  private firstLine(label: string | null, eye: EyeSide, line: number): number {
+    // Without the apostrophe that keeps a spreadsheet from reckoning with a label.
+    const name = label?.replace(/^[\s']+/, '').trimEnd();
+    if (!name) return line;
+    const first = this.seen[eye].get(name);
+    if (first === undefined) this.seen[eye].set(name, line);
+    else this.tally.again += 1;
+    return first ?? line;
+  }
+
+  private fault(column: OutcomeColumn, cells: readonly string[], reason: Said): Fault {
     const place = this.places[column];
-    const given = place !== undefined;
-    this.faults.push({
-      column,
-      heading: given ? this.headings[place]!.text : null,
-      position: given ? place + 1 : null,
-      value: given ? (this.cells[place] ?? '') : '',
-      reason: said(id, values),
-    });
+    if (place === undefined) return { column, heading: null, position: null, value: '', reason };
+    return { column, heading: this.headings[place]!.text, position: place + 1, value: cells[place] ?? '', reason };
+  }
+
+  private refuse(column: OutcomeColumn, id: OutcomeWording, values: Said['values'] = {}): null {
+    this.faults.push(this.fault(column, this.cells, said(id, values)));
     return null;
   }
 }

@@ -9,7 +9,9 @@ import { columnsNamed, matchHeadings } from './outcomes-headings.js';
 import type { Mapping } from './outcomes-headings.js';
 import { RowReader } from './outcomes-row.js';
 import { said } from './outcomes-text.js';
+import { OUTCOME_COLUMNS } from './outcomes-types.js';
 import type { Delimiter, OutcomeColumn, OutcomeTable, Said } from './outcomes-types.js';
+import type { Quantity } from './types.js';
 
 export interface ReadOptions {
   /** The user's own matching of columns; what it does not name is matched by the words of the headings. */
@@ -173,6 +175,17 @@ function rowFault({ headings }: OutcomeTable, missing: readonly OutcomeColumn[],
   return said('cells', { headings: whole(headings.length, ''), cells: whole(cells.length, '') });
 }
 
+/** Meridians that are more likely dioptres: a column was taken, or chosen, for what it is not. */
+function likeReadings({ meridians }: RowReader['tally']): Said[] {
+  const { readingsFrom, readingsTo, readingsEyes } = OUTCOME_CONSTANTS;
+  const plain = (value: number): Quantity => ({ value, unit: '', digits: Number.isInteger(value) ? 0 : Number.isInteger(10 * value) ? 1 : 2 });
+  return OUTCOME_COLUMNS.flatMap((column) => {
+    const seen = meridians[column];
+    if (!seen || seen.eyes < readingsEyes.value || seen.from < readingsFrom.value || seen.to > readingsTo.value) return [];
+    return [said('likeReadings', { column, from: plain(seen.from), to: plain(seen.to) })];
+  });
+}
+
 /** What can be said only when all has been read. */
 function finish(table: OutcomeTable, reader: RowReader, text: string, titleLines: number): void {
   const { tally } = reader;
@@ -180,21 +193,18 @@ function finish(table: OutcomeTable, reader: RowReader, text: string, titleLines
   const count = (eyes: number) => whole(eyes, '');
   table.decimal = tally.points && tally.commas ? 'mixed' : tally.commas ? ',' : tally.points ? '.' : null;
   if (tally.swapped * 2 > rows) problems.push(said('swappedColumns', { eyes: count(tally.swapped), rows: count(rows) }));
+  problems.push(...likeReadings(tally));
   if (text.includes('\uFFFD') || text.includes('\0')) problems.push(said('encoding'));
   if (titleLines > 0) notes.push(said('above', { lines: count(titleLines) }));
   if (table.decimal === 'mixed') notes.push(said('mixedDecimals'));
+  if (tally.again) notes.push(said('countedOnce', { rows: count(tally.again) }));
   if (records.length === 0) return;
   if (tally.widthAssumed) notes.push(said('widthAssumed', { eyes: count(tally.widthAssumed), width: { value: DEFAULTS.incisionWidth, unit: 'mm', digits: 1 } }));
   if (tally.siteUnknown) notes.push(said('siteUnknown', { eyes: count(tally.siteUnknown) }));
   if (tally.methodAssumed) notes.push(said('methodAssumed', { eyes: count(tally.methodAssumed) }));
+  if (reader.has('predictedMagnitude') && !reader.has('predictedMeridian')) notes.push(said('predictedUnused'));
   if (!reader.has('arcCount') && !reader.has('arcLength')) notes.push(said('noArcs'));
-  const repeated = repetitions(records.flatMap(({ label, eye }) => (label?.trim() ? [`${eye} ${label}`] : [])));
-  if (repeated > 0) notes.push(said('repeated', { eyes: count(repeated) }));
   const entered = records.filter(({ incision }) => incision !== null);
   const nasal = entered.filter(({ incision, eye }) => Math.abs(fromTemporal(incision!.site, eye) - 180) < 45);
   if (nasal.length >= 3 && nasal.length > OUTCOME_CONSTANTS.nasalShare.value * entered.length) notes.push(said('nasal', { eyes: count(nasal.length), all: count(entered.length) }));
-}
-
-function repetitions(names: readonly string[]): number {
-  return names.length - new Set(names).size;
 }

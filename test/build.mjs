@@ -11,7 +11,7 @@ import { buildClassic } from './classic.mjs';
 import { writeManifest } from './manifest/write.mjs';
 import { minifyTemplates, shortenTemplates } from './minify-templates.mjs';
 import { ALL, bundleOneFile, settings, sizeOf } from './one-file.mjs';
-import { bundleWorker } from './worker-file.mjs';
+import { WORKERS, bundleFile } from './worker-file.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const dist = join(root, 'dist');
@@ -32,8 +32,8 @@ for (const file of readdirSync(join(dist, 'components'), { recursive: true, with
   writeFileSync(path, await shortenTemplates(readFileSync(path, 'utf8'), path));
 }
 
-// The worker of the blur stands where the modules look for it.
-writeFileSync(join(dist, 'components/internal/blur/blur-worker.js'), await bundleWorker({ root, common }));
+// The workers stand where the modules look for them.
+for (const file of WORKERS) writeFileSync(join(dist, `${file}.js`), await bundleFile({ root, common }, file));
 
 // One file for a page without a bundler. What few readers ask for (sources, other languages) comes when they do.
 for (const { path, contents } of await bundleOneFile(root, ALL)) {

@@ -2,7 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
 /** Tests of the package that read the source alone and so need no build. */
-const SOURCE = ['accuracy', 'direction', 'languages', 'lessons', 'minify-templates'].map((name) => `test/package/${name}.test.ts`);
+const SOURCE = ['accuracy', 'direction', 'languages', 'lessons', 'minify-templates', 'outcomes-languages'].map((name) => `test/package/${name}.test.ts`);
 
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),

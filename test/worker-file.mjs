@@ -1,20 +1,18 @@
 import { readFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { dirname, join, relative } from 'node:path';
 import { build } from 'esbuild';
 
-const FOLDER = 'components/internal/blur';
+/** The scripts of workers, from the root, without an ending. */
+export const WORKERS = ['components/internal/blur/blur-worker', 'components/outcomes/outcomes-worker'];
 
-/** What blurs, in the worker or in the page, as one file with all that it needs. */
-async function bundleFile({ root, common }, name) {
-  const { outputFiles } = await build({ ...common, entryPoints: [join(root, FOLDER, `${name}.ts`)], write: false });
+/** What works, in a worker or in the page, as one file with all that it needs: a bundler may copy it as it is, so it must not import. */
+export async function bundleFile({ root, common }, file) {
+  const { outputFiles } = await build({ ...common, entryPoints: [join(root, `${file}.ts`)], write: false });
   return outputFiles[0].contents;
 }
 
-/** The script of the worker. A bundler may take it for a mere asset and copy it as it is, so it must not import. */
-export const bundleWorker = (where) => bundleFile(where, 'blur-worker');
-
 /**
- * esbuild plugin: `new URL('./blur-worker.js', import.meta.url)` and `import('./blur-here.js')` lead to files of their own,
+ * esbuild plugin: `new URL('./some-worker.js', import.meta.url)` and `import('./some-here.js')` lead to files of their own,
  * put where `assetNames` says. Left to itself esbuild leaves the one as it is, which leads nowhere from a bundle, and
  * makes chunks of the other, some of which every page would load for what it shares with them.
  */
@@ -24,8 +22,8 @@ export function workerFile(where) {
   return {
     name: 'worker-file',
     setup(build) {
-      build.onLoad({ filter: /[\\/]blur[\\/](start-worker|blur-client)\.ts$/ }, async ({ path }) => ({
-        contents: redirected(await readFile(path, 'utf8'), path),
+      build.onLoad({ filter: /[\\/](start-worker|blur-client|outcomes\.client)\.ts$/ }, async ({ path }) => ({
+        contents: redirected(await readFile(path, 'utf8'), path, where.root),
         loader: 'ts',
       }));
       build.onResolve({ filter: /^own-(file|address):/ }, ({ path }) => ({ path: path.split(':')[1] + '.js', namespace: path.split(':')[0] }));
@@ -35,10 +33,11 @@ export function workerFile(where) {
   };
 }
 
-function redirected(source, path) {
-  const [, before, name, after] = /(new URL\(|import\()'\.\/(blur-worker|blur-here)\.js'(, import\.meta\.url\)|\))/.exec(source) ?? [];
-  if (!name) throw new Error(`${path} does not name the file that blurs as it should.`);
+function redirected(source, path, root) {
+  const [, before, name, after] = /(new URL\(|import\()'\.\/([\w-]+-(?:worker|here))\.js'(, import\.meta\.url\)|\))/.exec(source) ?? [];
+  if (!name) throw new Error(`${path} does not name the file that works for it as it should.`);
   const found = `${before}'./${name}.js'${after}`;
   const address = before === 'import(' ? 'import(ownAddress().href)' : 'ownAddress()';
-  return `import ownAddress from 'own-address:${name}';\n${source.replace(found, address)}`;
+  const file = relative(root, join(dirname(path), name)).replaceAll('\\', '/');
+  return `import ownAddress from 'own-address:${file}';\n${source.replace(found, address)}`;
 }

@@ -7,7 +7,7 @@ import { cpus, loadavg } from 'node:os';
 import { join } from 'node:path';
 import { root } from './page.mjs';
 
-const BENCHES = ['drag', 'core', 'sight', 'blur', 'start', 'growth'];
+const BENCHES = ['drag', 'core', 'outcomes', 'sight', 'blur', 'start', 'growth'];
 const HEADINGS = ['value', 'beside', 'ratio', 'goal'];
 
 const named = process.argv.slice(2);

@@ -1,18 +1,22 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import type { AstigCase } from '../../components/case/case.js';
+import { INVENTED_SLIPS, inventedResults } from '../../stories/results.js';
 import { emulate, itInEveryScheme, itWith } from '../engine.js';
+import { settled } from './outcomes-support.js';
 import { CEDAR, drawn, press } from './support.js';
 
-const TAGS = ['astig-cornea', 'astig-vectors', 'astig-summary', 'astig-entry', 'astig-sweep', 'astig-options', 'astig-sight', 'astig-explain', 'astig-sheet', 'astig-pencil', 'astig-steps'] as const;
+const TAGS = ['astig-cornea', 'astig-vectors', 'astig-summary', 'astig-entry', 'astig-sweep', 'astig-options', 'astig-sight', 'astig-explain', 'astig-sheet', 'astig-pencil', 'astig-steps', 'astig-outcomes'] as const;
 
 async function whole(plan: object = {}): Promise<AstigCase> {
   const eye = await fixture<AstigCase>(html`<astig-case .plan=${{ ...CEDAR, lensCylinder: 1, lensMeridian: 10, ...plan }}>
     <astig-cornea></astig-cornea><astig-vectors></astig-vectors><astig-summary></astig-summary><astig-entry></astig-entry>
     <astig-sweep></astig-sweep><astig-options></astig-options><astig-sight></astig-sight><astig-explain></astig-explain><astig-sheet></astig-sheet><astig-pencil></astig-pencil>
     <astig-steps><astig-step>One.</astig-step><astig-step>Two.</astig-step></astig-steps>
+    <astig-outcomes .data=${`${inventedResults(25)}\n${INVENTED_SLIPS}`}></astig-outcomes>
     <astig-cornea map="difference"></astig-cornea>
   </astig-case>`);
   await drawn(...TAGS.flatMap((tag) => [...eye.querySelectorAll(tag)] as unknown as { updateComplete: Promise<boolean> }[]));
+  await settled(eye.querySelector('astig-outcomes')!);
   return eye;
 }
 

@@ -4,7 +4,7 @@ import { principalPowers } from '../../core/eye.js';
 import { readTable } from '../../core/outcomes.js';
 
 /** Invented: two eyes, of which the second has a meridian that no dial has. */
-const TABLE = `eye;astigmatism before;meridian before;astigmatism after;meridian after
+const TABLE = `eye;astigmatism before;steep meridian before;astigmatism after;steep meridian after
 right;1,50;95;0,75;100
 left;1,25;200;0,50;80
 `;

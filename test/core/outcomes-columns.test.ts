@@ -72,8 +72,14 @@ describe('columns', () => {
     }
   });
 
-  test('K1 and K2 are taken for flat and steep, and said to be a guess', () => {
+  test('K1 and K2 are taken for flat and steep, and said to be a guess; which meridian K2 stands for is asked', () => {
     const table = readTable(`eye;K1 pre;K2 pre;K2 axis pre;magnitudeAfter;meridianAfter\n${ROW}`);
-    expect(table.headings.slice(1, 4).map(({ column, why }) => [column, why!.id])).toEqual([['flatBefore', 'guess'], ['steepBefore', 'guess'], ['meridianBefore', 'guess']]);
+    expect(table.headings.slice(1, 4).map(({ column, why }) => [column, why!.id])).toEqual([['flatBefore', 'guess'], ['steepBefore', 'guess'], [null, 'readingOrMeridian']]);
+  });
+
+  test('what was expected to remain is not used without its meridian, and no row is lost for it', () => {
+    const table = readTable(`${HEADINGS};planned astigmatism\n${ROW};0.5\n${ROW};0.75`);
+    expect(table.records.map(({ predicted }) => predicted)).toEqual([null, null]);
+    expect(table.notes.map(({ id }) => id)).toContain('predictedUnused');
   });
 });

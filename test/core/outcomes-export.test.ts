@@ -52,6 +52,22 @@ describe('a table', () => {
     expect(row![20]).toBe(' | extra | cell'.slice(0));
   });
 
+  test('leaves out what was not read, wherever in a row it stands', () => {
+    const text = tableOf([{}, { age: '500' }, {}, {}]).split('\n').map((row, index) => [index ? `Rowan ${index}` : 'Surname', row].join(';'));
+    text[3] = text[3]!.replace('Rowan 3', 'Rowan; 3');
+    text[4] = `x;${text[4]}`.replace(/;[^;]*;[^;]*$/, '');
+    const table = readTable(text.join('\n'));
+    expect(table.refused).toHaveLength(3);
+    const written = exportTable(table);
+    expect(written).not.toMatch(/Surname|Rowan/);
+    const [headings, ...rows] = cellsOf(written);
+    expect(headings!.slice(0, 2)).toEqual(['label', 'eye']);
+    for (const row of rows) expect(row).toHaveLength(headings!.length);
+    expect(rows[2]!.at(-1)).toMatch(/^the row: “4” is refused; allowed is a row with as many cells/);
+    expect(exportTable(table, { unread: true })).toMatch(/^\uFEFFSurname;label[^]*Rowan 1;[^]*Rowan 2;/);
+    expect(readTable(written).records).toHaveLength(1);
+  });
+
   test('takes other headings, signs and words', () => {
     const table = readTable(tableOf([{ age: '500' }, {}]));
     const text = exportTable(table, { headings: { torque: 'Drehung (D)' }, delimiter: '\t', decimal: ',', reason: ({ column }) => `nicht: ${column}` });
@@ -74,7 +90,7 @@ describe('nothing runs in a spreadsheet', () => {
 
   test.each(FORMULAE)('%j as a heading', (heading) => {
     const text = `"${heading.replaceAll('"', '""')}";${tableOf([{}]).replace('\n', '\n0;')}`;
-    const [headings] = cellsOf(exportTable(readTable(text)));
+    const [headings] = cellsOf(exportTable(readTable(text), { unread: true }));
     expect(headings![0]).toMatch(/^'/);
   });
 

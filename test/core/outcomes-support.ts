@@ -17,9 +17,9 @@ export const EYE: Readonly<Record<OutcomeColumn, string>> = {
   age: '71', predictedMagnitude: '', predictedMeridian: '',
 };
 
-/** A table of such eyes, each with what differs from `EYE`. */
+/** A table of such eyes, each with what differs from `EYE` and with a label of its own. */
 export function tableOf(eyes: readonly Partial<Record<OutcomeColumn, string>>[], delimiter = ';'): string {
-  const rows = eyes.map((eye) => OUTCOME_COLUMNS.map((column) => ({ ...EYE, ...eye })[column]));
+  const rows = eyes.map((eye, index) => OUTCOME_COLUMNS.map((column) => ({ ...EYE, label: index ? `${EYE.label} ${index + 1}` : EYE.label, ...eye })[column]));
   return [OUTCOME_COLUMNS as readonly string[], ...rows].map((cells) => cells.join(delimiter)).join('\n');
 }
 

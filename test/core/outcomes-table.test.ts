@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { faultText, readTable, readingTable, type OutcomeColumn, type OutcomeRecord, type OutcomeTable, type Progress } from '../../core/outcomes.js';
+import { faultText, ownFigures, readTable, readingTable, type OutcomeColumn, type OutcomeRecord, type OutcomeTable, type Progress } from '../../core/outcomes.js';
 import { EYE, fixture, tableOf } from './outcomes-support.js';
 
 const LANGUAGES = ['en', 'es', 'de', 'fr', 'ar', 'zh'];
@@ -221,8 +221,19 @@ describe('what is assumed is told', () => {
   });
 
   test('the same eye twice; the fellow eye and eyes without a label are others', () => {
-    expect(ids([{}, {}, { eye: 'left', incisionSite: '0' }, { label: '' }, { label: '' }])).toEqual(['repeated']);
-    expect(readTable(tableOf([{}, {}, {}])).notes[0]!.text).toBe('Rows that repeat the label and the eye of another: 2. Each is counted.');
+    const table = readTable(tableOf([{ label: 'A', age: '500' }, { label: 'A' }, { label: ' A ', flatAfter: '43.75' }, { label: 'A', eye: 'left', incisionSite: '0' }, { label: '' }, { label: '' }]));
+    expect(table.records.map(({ line }) => line)).toEqual([3, 5, 6, 7]);
+    expect(table.refused.map(({ line, faults }) => [line, faults.map(({ reason }) => reason.id)])).toEqual([[2, ['range']], [4, ['again']]]);
+    expect(table.refused[1]!.faults.map(faultText)).toEqual(['label: “ A ” is refused; allowed is each eye once, and line 3 has the same label and eye.']);
+    expect(table.notes.map(({ text }) => text)).toEqual(['Rows with the label and the eye of an earlier one: 1. Only the first of them is counted.']);
+  });
+
+  test('an eye that stands there many times weighs no more in the figures', () => {
+    const eyes = Array.from({ length: 24 }, (_, index) => ({ label: `${index}`, flatAfter: `${43 + (index % 5) / 4}` }));
+    const [once, often] = [eyes, [...eyes, ...Array.from({ length: 50 }, () => eyes[3]!)]].map((rows) => readTable(tableOf(rows)).records);
+    expect(often).toEqual(once);
+    expect(ownFigures(often!).incision).toEqual(ownFigures(once!).incision);
+    expect(ownFigures(once!).incision!.eyes).toBe(24);
   });
 
   test('entries at the nose, where sites may be meridians', () => {
@@ -260,4 +271,12 @@ describe('step by step', () => {
 
 test('the eye of these tests is accepted', () => {
   expect(accepted({}).label).toBe(EYE.label);
+});
+
+test('an eye that is not counted again is not among those of which something is assumed', () => {
+  const { records, notes } = readTable(tableOf([{ incisionSite: '' }, { label: 'Alder', incisionSite: '' }]));
+  expect(records).toHaveLength(1);
+  expect(notes.map(({ text }) => text)).toEqual(expect.arrayContaining([
+    'Eyes without a site of the incision: 1. They tell nothing about its flattening.', 'Rows with the label and the eye of an earlier one: 1. Only the first of them is counted.',
+  ]));
 });

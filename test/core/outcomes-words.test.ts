@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { OUTCOME_COLUMNS, readTable, type OutcomeColumn } from '../../core/outcomes.js';
 import { eyeOf, methodOf, placeOf, unitIn } from '../../core/outcomes-words.js';
 
-const columnOf = (heading: string): OutcomeColumn | null => readTable(`${heading}\tz\n1\t2`).headings[0]!.column;
+const columnOf = (heading: string): OutcomeColumn | null => readTable(`${heading}\tz\n1\t2`, { delimiter: '\t' }).headings[0]!.column;
 
 const HEADINGS: Record<OutcomeColumn, string[]> = {
   label: ['ID', 'Case', 'Code', 'Fall', 'Kennung', 'Caso', 'Código', 'Cas', 'Étiquette', 'الرمز', 'رقم الحالة', '编号', '病例', 'Eye ID'],
@@ -11,22 +11,22 @@ const HEADINGS: Record<OutcomeColumn, string[]> = {
   flatBefore: ['Flat K pre-op', 'pre-op K flat (D)', 'K flat before', 'flattest reading, preoperative', 'flache K vorher', 'K flach präoperativ', 'flachste K prä-OP', 'K plana preoperatoria', 'K más plana antes', 'K plat préop', 'K la plus plate avant', 'القراءة المسطحة قبل العملية', '术前平坦K', '手术前平坦角膜曲率', 'R1 pre (mm)', 'FLAT_K_PRE'],
   steepBefore: ['Steep K pre', 'preop steep K', 'steile K vorher', 'K steil vor OP', 'K curva antes', 'K más curva preop', 'K cambré avant', 'K le plus bombé préopératoire', 'القراءة الحادة قبل', '术前陡峭K'],
   magnitudeBefore: ['Astigmatism before (D)', 'corneal cylinder pre-op', 'Astigmatismus vorher', 'Zylinder präoperativ', 'Astigmatismo antes', 'cilindro preoperatorio', 'Astigmatisme avant', 'cylindre préopératoire', 'اللابؤرية قبل', '术前散光', '术前柱镜'],
-  meridianBefore: ['Steep meridian before', 'meridian pre', 'steep axis pre-op', 'axis of steep K before', 'steiler Meridian vorher', 'steile Achse präoperativ', 'meridiano curvo antes', 'eje más curvo antes', 'méridien cambré avant', 'axe le plus cambré avant', 'خط الزوال الحاد قبل', 'المحور الحاد قبل', '术前陡峭子午线', '术前陡峭轴'],
+  meridianBefore: ['Steep meridian before', 'steep axis pre-op', 'steiler Meridian vorher', 'steile Achse präoperativ', 'meridiano curvo antes', 'eje más curvo antes', 'méridien cambré avant', 'axe le plus cambré avant', 'خط الزوال الحاد قبل', 'المحور الحاد قبل', '术前陡峭子午线', '术前陡峭轴'],
   flatAfter: ['Flat K post', 'postop flat K', 'flache K nachher', 'K plana después', 'K plat après', 'K مسطح بعد', '术后平坦K'],
   steepAfter: ['Steep K post-op', 'steile K postoperativ', 'K curva postoperatoria', 'K cambré postop', 'K الحادة بعد', '术后陡峭K'],
   magnitudeAfter: ['Astigmatism after', 'Astigmatismus nachher', 'Astigmatismo después', 'Astigmatisme après', 'اللابؤرية بعد', '术后散光'],
-  meridianAfter: ['Steep meridian after', 'Meridian nachher', 'Meridiano después', 'Méridien après', 'خط الزوال بعد', '术后子午线'],
+  meridianAfter: ['Steep meridian after', 'steiler Meridian nachher', 'Meridiano más curvo después', 'Méridien cambré après', 'خط الزوال الحاد بعد', '术后陡峭子午线'],
   incisionSite: ['Incision site', 'site of incision (°)', 'incision axis', 'entry position', 'Schnittort', 'Ort des Schnitts', 'Schnittlage', 'Zugang Ort', 'sitio de la incisión', 'lugar de la incisión', "site de l'incision", 'position de l’incision', 'موقع الشق', '切口位置', 'Planned incision site'],
   incisionWidth: ['Incision width', 'incision size mm', 'wound width', 'Schnittbreite', 'Inzisionsgröße', 'ancho de la incisión', 'tamaño de incisión', "largeur de l'incision", 'عرض الشق', '切口宽度', '切口大小'],
   arcCount: ['Number of arcs', 'arc count', 'LRI number', 'Anzahl Bögen', 'Zahl der Entlastungsschnitte', 'número de arcos', 'nombre d’arcs', 'nombre d’incisions relaxantes', 'عدد الأقواس', '弧形切开数量'],
   arcLength: ['Arc length', 'length of relaxing incision', 'Bogenlänge', 'longitud del arco', 'longueur des arcs', 'طول القوس', '弧长'],
   arcSite: ['Arc site', 'arc position', 'relaxing incision meridian', 'Ort des Bogens', 'posición del arco', 'position de l’arc', 'موقع القوس', '弧形切开位置'],
   arcMethod: ['Arc method', 'Bogen: Verfahren', 'Bogentechnik', 'técnica de los arcos', 'technique des arcs', 'طريقة القوس', '弧形切开方式'],
-  lensCylinder: ['Lens cylinder', 'IOL cyl', 'toric cylinder', 'Linsenzylinder', 'Zylinder der Linse', 'cilindro de la lente', 'cilindro de la LIO', 'cylindre de la lentille', 'cylindre de l’implant', 'أسطوانة العدسة', '人工晶体柱镜'],
+  lensCylinder: ['Lens cylinder at the cornea', 'IOL cyl, corneal plane', 'toric cylinder (cornea)', 'Linsenzylinder in Hornhautebene', 'Zylinder der Linse an der Hornhaut', 'cilindro de la lente en la córnea', 'cilindro de la LIO, plano corneal', 'cylindre de l’implant à la cornée', 'أسطوانة العدسة عند القرنية', '角膜平面人工晶体柱镜'],
   lensMeridian: ['Lens meridian', 'IOL axis', 'Linsenachse', 'Linsenmeridian', 'eje de la lente', 'axe de l’implant', 'محور العدسة', '人工晶体轴位'],
   age: ['Age', 'Alter', 'Edad', 'Âge', 'العمر', '年龄'],
   predictedMagnitude: ['Planned remaining astigmatism', 'predicted residual', 'target cylinder post-op', 'geplanter Restastigmatismus', 'erwarteter Zylinder', 'astigmatismo restante previsto', 'cilindro esperado', 'astigmatisme résiduel prévu', 'astigmatisme attendu', 'اللابؤرية المتبقية المتوقعة', '预期残余散光'],
-  predictedMeridian: ['Planned meridian', 'predicted steep axis', 'geplanter Meridian', 'meridiano previsto', 'méridien prévu', 'خط الزوال المتوقع', '预期子午线'],
+  predictedMeridian: ['Planned steep meridian', 'predicted steep axis', 'geplanter steiler Meridian', 'meridiano más curvo previsto', 'méridien cambré prévu', 'خط الزوال الحاد المتوقع', '预期陡峭子午线'],
 };
 
 describe('headings', () => {

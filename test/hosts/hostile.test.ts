@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { inventedResults } from '../../stories/results.js';
 import { dragIncision, drawn, example, expectNear, focus, hosts, open, plan } from './support.js';
 
 hosts();
@@ -25,6 +26,9 @@ describe('a page with rude styles and scripts', () => {
     const { page, said } = await open(example('hostile'));
     for (const tag of ['cornea', 'vectors', 'summary', 'entry', 'options', 'sweep', 'sight', 'pencil', 'explain']) await drawn(page, `astig-${tag}`);
     await page.waitForFunction(() => document.querySelector('astig-options')!.shadowRoot!.querySelector('table tbody tr'));
+    await page.$eval('astig-outcomes', (results, data) => Object.assign(results, { data }), inventedResults(100));
+    await page.waitForFunction(() => document.querySelector('astig-outcomes')!.shadowRoot!.querySelector('.diagram ellipse'));
+    await drawn(page, 'astig-outcomes');
     const rude = await page.evaluate(looks, HANDED_DOWN, TO_DRAWINGS);
     expect(rude.length).toBeGreaterThan(1000);
     const outside = await page.$eval('astig-cornea', (view) => getComputedStyle(view).textTransform);

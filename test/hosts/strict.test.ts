@@ -1,5 +1,6 @@
 import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { inventedResults } from '../../stories/results.js';
 import { dragIncision, drawn, example, expectNear, hosts, open, plan } from './support.js';
 
 hosts();
@@ -17,6 +18,9 @@ describe('a strict content security policy with Trusted Types', () => {
     await page.$eval('astig-sight', (sight) => sight.scrollIntoView());
     await page.waitForFunction(() => [...document.querySelector('astig-sight')!.shadowRoot!.querySelectorAll('canvas')].some(({ width }) => width > 100));
     expect(page.workers()).toHaveLength(1);
+    await page.$eval('astig-outcomes', (results, data) => Object.assign(results, { data }), inventedResults(100));
+    await page.waitForFunction(() => document.querySelector('astig-outcomes')!.shadowRoot!.querySelectorAll('ellipse').length === 6);
+    expect(page.workers()).toHaveLength(2);
     await (await page.$('button'))!.click();
     await page.waitForFunction(() => document.querySelector('astig-cornea')!.shadowRoot!.textContent!.includes('Rechtes Auge'));
     await drawn(page);

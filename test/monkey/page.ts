@@ -3,7 +3,7 @@ import '../../components/define.js';
 import type { AstigCase } from '../../components/case/case.js';
 
 /** The elements that are there; a new one is added here. Some of them twice, one of them outside of the case. */
-export const TAGS = ['astig-cornea', 'astig-vectors', 'astig-summary', 'astig-entry', 'astig-sweep', 'astig-options', 'astig-sight', 'astig-explain', 'astig-pencil', 'astig-sheet'] as const;
+export const TAGS = ['astig-cornea', 'astig-vectors', 'astig-summary', 'astig-entry', 'astig-sweep', 'astig-options', 'astig-sight', 'astig-explain', 'astig-pencil', 'astig-sheet', 'astig-outcomes'] as const;
 
 /** What must never be read on the screen, nor stand in a drawing. */
 export const FAULT = /\bNaN\b|\bundefined\b|\bInfinity\b|\[object |\{\$\w+\}/;

@@ -20,6 +20,7 @@ const PUT_TOGETHER: Record<string, RegExp> = {
   figures: /./,
   constants: /./,
   references: /./,
+  outcomeHeadings: /./,
 };
 
 /** Values that code hands over besides those that English uses: a number for its plural, another unit. By part. */
@@ -48,7 +49,7 @@ describe('the languages', () => {
   });
 
   it('find the texts of the elements and of the core', () => {
-    expect([...parts.keys()]).toEqual(expect.arrayContaining(['shared', 'places', 'fields', 'refusals', 'cautions', 'cornea', 'vectors', 'summary', 'entry', 'sources', 'figures', 'constants', 'references']));
+    expect([...parts.keys()]).toEqual(expect.arrayContaining(['shared', 'places', 'fields', 'refusals', 'cautions', 'cornea', 'vectors', 'summary', 'entry', 'sources', 'figures', 'constants', 'references', 'outcomes', 'outcomeTexts', 'outcomeColumns', 'outcomeHeadings']));
     expect(texts.length).toBeGreaterThan(6 * 350);
   });
 

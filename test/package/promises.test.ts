@@ -4,7 +4,8 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { AstigCase, AstigCornea } from '../../components/index.js';
+import type { AstigCase, AstigCornea, AstigOutcomes } from '../../components/index.js';
+import { inventedResults } from '../../stories/results.js';
 import { Host, htmlPage } from './browser.js';
 import type { Opened } from './browser.js';
 import { elements, readJson, root } from './built.js';
@@ -90,13 +91,18 @@ async function use(page: Page): Promise<void> {
     const held = document.querySelector('astig-case') as AstigCase;
     held.plan = { ...held.plan, lensCylinder: 1.5, lensMeridian: 90 };
   });
+  await page.evaluate((text) => {
+    const results = document.querySelector('astig-outcomes') as AstigOutcomes;
+    results.data = text;
+  }, inventedResults(300));
+  await page.waitForFunction(() => /: 300 of 300/.test(document.querySelector('astig-outcomes')!.shadowRoot!.querySelector('[role=status]')!.textContent));
   await new Promise((resolve) => setTimeout(resolve, 500));
 }
 
 describe.each([
-  ['the module file, under a strict policy', served],
-  ['the classic script, from the disk', opened],
-])('%s', (_, open) => {
+  ['the module file, under a strict policy', served, 1],
+  ['the classic script, from the disk', opened, 0],
+] as const)('%s', (_, open, readers) => {
   let page: Page;
   let said: string[];
   let asked: string[];
@@ -113,6 +119,12 @@ describe.each([
     expect(plan.incisionSite).toBe(181);
     expect(plan.arcSite).not.toBe(90);
     expect(await page.$eval('astig-summary', ({ shadowRoot }) => shadowRoot!.textContent)).toContain('Toric lens');
+  });
+
+  it('reads a table of results, in a worker where there may be one', async () => {
+    expect(page.workers().filter((worker) => worker.url().includes('outcomes-worker'))).toHaveLength(readers);
+    const shown = await page.$eval('astig-outcomes', ({ shadowRoot }) => [shadowRoot!.querySelectorAll('ellipse').length, shadowRoot!.querySelectorAll('[role=option]').length]);
+    expect(shown).toEqual([6, 10]);
   });
 
   it('says nothing on the console', () => {

@@ -8,10 +8,10 @@ import type { Files } from './browser.js';
 import { root } from './built.js';
 import { HYDRATION, bundled, served } from './served.js';
 
-const VIEWS = ['cornea', 'vectors', 'summary', 'entry', 'sweep', 'options', 'explain', 'sheet', 'pencil'];
+const VIEWS = ['cornea', 'vectors', 'summary', 'entry', 'sweep', 'options', 'explain', 'sheet', 'pencil', 'outcomes'];
 
 /** Drawings and sections in each of them, of which there must never be two. */
-const DRAWINGS = [1, 1, 1, 0, 1, 0, 1, 2, 1];
+const DRAWINGS = [1, 1, 1, 0, 1, 0, 1, 2, 1, 1];
 
 /** An invented eye. */
 const EYE = `eye="left" flat-k="43" steep-k="44" steep-meridian="180" age="70" incision-site="0" arc-site="180" arc-count="1" arc-length="30"`;

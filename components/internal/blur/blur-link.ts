@@ -1,14 +1,11 @@
 import type { Picture } from '../../../core/sight.js';
+import { listen } from '../worker/listen.js';
 import type { BlurAnswer, FromWorker, Seat, ToWorker } from './blur-messages.js';
 import { nextTask } from './next-task.js';
 import { startWorker } from './start-worker.js';
 
 /** Bytes that are copied and sent in one task: well below a millisecond. */
 const PIECE = 2 ** 20;
-
-/** A worker that has not said a word by then, in ms, will not work here. */
-const START_WITHIN = 3000;
-const WAITS = 10;
 
 /** ms for which the worker is kept when nobody is left, for an element that only moves within its page comes back at once. */
 const LINGER = 1000;
@@ -25,22 +22,13 @@ interface Client {
 class Link {
   readonly #worker = startWorker();
   readonly #clients = new Map<number, Client>();
-  #started = false;
   #over = false;
   #count = 0;
 
   constructor() {
-    this.#worker.onmessage = ({ data: message }: MessageEvent<FromWorker>) => {
-      this.#started = true;
+    listen<FromWorker>(this.#worker, (message) => {
       if (message.kind === 'answer') this.#deliver(message.client, message.answer);
-    };
-    this.#worker.onmessageerror = () => this.#fail();
-    this.#worker.onerror = (event) => {
-      // Else the browser writes to the console what is dealt with here.
-      event.preventDefault();
-      this.#fail();
-    };
-    this.#awaitStart(WAITS);
+    }, () => this.#fail());
   }
 
   open(picture: Picture, client: Client): Seat {
@@ -90,13 +78,6 @@ class Link {
     this.#over = true;
     this.#worker.terminate();
     if (link === this) link = null;
-  }
-
-  /** In several short waits, so that a page that is busy itself does not count as a worker that is dumb. */
-  #awaitStart(waits: number): void {
-    if (this.#started || this.#over) return;
-    if (waits === 0) this.#fail();
-    else setTimeout(() => this.#awaitStart(waits - 1), START_WITHIN / WAITS);
   }
 
   #fail(): void {

@@ -8,6 +8,8 @@ import { fields } from './fields.js';
 import { figures } from './figures.js';
 import { map } from './map.js';
 import { options } from './options.js';
+import { outcomeColumns, outcomeHeadings, outcomeTexts } from './outcome-texts.js';
+import { outcomes } from './outcomes.js';
 import { pencil } from './pencil.js';
 import { picture } from './picture.js';
 import { places } from './places.js';
@@ -22,4 +24,4 @@ import { summary } from './summary.js';
 import { sweep } from './sweep.js';
 import { vectors } from './vectors.js';
 
-export const catalogue: Catalogue = { cautions, constants, cornea, entry, explain, fields, figures, map, options, pencil, picture, places, references, refusals, shared, sheet, sight, sources, steps, summary, sweep, vectors };
+export const catalogue: Catalogue = { cautions, constants, cornea, entry, explain, fields, figures, map, options, outcomeColumns, outcomeHeadings, outcomeTexts, outcomes, pencil, picture, places, references, refusals, shared, sheet, sight, sources, steps, summary, sweep, vectors };

@@ -1,0 +1,35 @@
+import { expect } from '@open-wc/testing';
+import { inventedResults } from '../../stories/results.js';
+import { opened, text } from './outcomes-support.js';
+
+describe('own results where a page may have no worker', () => {
+  it('are read in the page, by slices', async () => {
+    const { Worker } = globalThis;
+    let asked = 0;
+    globalThis.Worker = class {
+      constructor() {
+        asked += 1;
+        throw new DOMException('no', 'SecurityError');
+      }
+    } as unknown as typeof Worker;
+    try {
+      let longest = 0;
+      let last = performance.now();
+      const timer = setInterval(() => {
+        longest = Math.max(longest, performance.now() - last);
+        last = performance.now();
+      }, 5);
+      const first = await opened(inventedResults(20_000));
+      clearInterval(timer);
+      expect(text(first.root, '[role=status]')).to.equal('Eyes counted: 20000 of 20000.');
+      expect(first.view.desk!.here).to.equal(true);
+      expect(longest).to.be.below(1000);
+      const second = await opened(inventedResults(30));
+      expect(text(second.root, '[role=status]')).to.equal('Eyes counted: 30 of 30.');
+      // Asked once only: each refusal would be reported to the host.
+      expect(asked).to.equal(1);
+    } finally {
+      globalThis.Worker = Worker;
+    }
+  });
+});
