@@ -76,18 +76,14 @@ describe('<astig-outcomes>', () => {
 
   it('takes 100 000 eyes without holding the page, and paints them', async () => {
     const data = inventedResults(100_000);
-    let longest = 0;
-    let last = performance.now();
-    const timer = setInterval(() => {
-      longest = Math.max(longest, performance.now() - last);
-      last = performance.now();
-    }, 10);
+    // How often the page gets a turn of its own while it waits: one that is held gets one or two.
+    let turns = 0;
+    const timer = setInterval(() => (turns += 1), 10);
     const { root, view } = await opened(data);
     clearInterval(timer);
     expect(text(root, '[role=status]')).to.equal('Eyes counted: 100000 of 100000.');
     expect(root.querySelectorAll('canvas').length).to.equal(1);
-    console.log(`longest wait ${longest.toFixed(0)} ms`);
-    expect(longest).to.be.below(1000);
+    expect(turns).to.be.above(20);
     expect(view.toSVG()).to.match(/<path[^>]* d="M/);
   });
 
