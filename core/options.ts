@@ -128,12 +128,12 @@ function beats(a: Judged, b: Judged): boolean {
   return a.ofHundred >= b.ofHundred && noMore(a.surgery, b.surgery) && byRank(a, b) < 0;
 }
 
-/** The first few, of which the plan with the least surgery is always one: it is what the others are measured by. */
+/**
+ * The first few and the last, by which the others are measured: it is the one with the least surgery, for that beats all that
+ * do no better and more.
+ */
 function listed(ranked: Judged[]): Judged[] {
-  if (ranked.length <= LISTED) return ranked;
-  const least = ranked.reduce((a, b) => (amount(b) < amount(a) ? b : a));
-  const first = ranked.slice(0, LISTED);
-  return first.includes(least) ? first : [...first.slice(0, LISTED - 1), least];
+  return ranked.length <= LISTED ? ranked : [...ranked.slice(0, LISTED - 1), ranked.at(-1)!];
 }
 
 /** Something to order plans by how much is done; the weights only break ties. */

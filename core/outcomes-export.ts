@@ -85,11 +85,10 @@ function fitted(cells: readonly string[], width: number): string[] {
 }
 
 function calculated({ induced, incision, remaining, predicted, error }: EyeResult, number: (value: number, digits: number) => string): string[] {
-  const polar = (vector: Vector | null): string[] => {
-    if (vector === null) return ['', ''];
+  const polar = (vector: Vector): string[] => {
     const { magnitude, meridian } = fromVector(vector);
     return [number(magnitude, 3), number(meridian, 1)];
   };
   const cut = incision ? [number(incision.flattening, 3), number(incision.torque, 3)] : ['', ''];
-  return [...polar(induced), ...cut, ...polar(remaining), ...polar(predicted), ...polar(error)];
+  return [...polar(induced), ...cut, ...polar(remaining), ...polar(predicted!), ...polar(error)];
 }

@@ -101,6 +101,7 @@ export function winsorisedCentroid(xs: Float64Array, ys: Float64Array, middle: V
   const reach = REACH * sorted[sorted.length >> 1]!;
   let [mean, drawnIn] = [middle, 0];
   for (let step = 0; step < 100; step += 1) {
+    // Never 0: half of the eyes lie within reach of the middle, where this begins.
     let [x, y, total] = [0, 0, 0];
     drawnIn = 0;
     for (let i = 0; i < xs.length; i += 1) {
@@ -112,7 +113,7 @@ export function winsorisedCentroid(xs: Float64Array, ys: Float64Array, middle: V
       y += weight * (ys[i]! - middle.y);
       total += weight;
     }
-    const next = total > 0 ? { x: middle.x + x / total, y: middle.y + y / total } : middle;
+    const next = { x: middle.x + x / total, y: middle.y + y / total };
     const moved = Math.hypot(next.x - mean.x, next.y - mean.y);
     mean = next;
     if (moved < SAME / 1000) break;

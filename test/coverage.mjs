@@ -12,7 +12,7 @@ const script = (path) => fileURLToPath(new URL(`../node_modules/${path}`, import
 const STEPS = {
   core: [
     script('vitest/vitest.mjs'), 'run', '--config=test/vitest.config.ts', '--project=core', '--coverage.enabled', '--coverage.provider=v8',
-    '--coverage.reportOnFailure', '--coverage.include=core/**/*.ts', '--coverage.reporter=text', '--coverage.reporter=json', '--coverage.reportsDirectory=test/out/coverage/core',
+    '--coverage.reportOnFailure', '--coverage.include=core/**/*.ts', '--coverage.exclude=test/**', '--coverage.reporter=text', '--coverage.reporter=json', '--coverage.reportsDirectory=test/out/coverage/core',
     '--coverage.thresholds.lines=100', '--coverage.thresholds.branches=100',
   ],
   components: [script('@web/test-runner/dist/bin.js'), '--config', 'test/coverage.config.mjs'],

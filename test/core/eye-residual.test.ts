@@ -31,6 +31,15 @@ describe('what an eye still needs', () => {
       same(residual({ surfaces: [{ lens: cornea, gapAfter: 0 }, ...surfaces], axialLength }).cornea, { sphere: 0, cylinder: 0, axis: 180 });
     }), RUNS));
 
+  test('is nothing that could be said where the retina is an image of the cornea, which any lens there would leave as it is', () => {
+    // 10 mm behind a window a lens of 200 D makes an image of the window another 10 mm on.
+    const surfaces = [{ radius: Infinity, indexAfter: 1, gapAfter: 10 }, { lens: { sphere: 200, cylinder: 0, axis: 180 }, gapAfter: 0 }];
+    expect(() => residual({ surfaces, axialLength: 20 })).toThrow(/^axialLength: 20 is refused; allowed is a length at which the cornea is not its own image/);
+    // Elsewhere by hand: y = (1 − 0.2·b)·y₀ + (10 − b)·u₀ at b behind the lens is 0 for u₀ = −R·y₀.
+    near(residual({ surfaces, axialLength: 14 }).cornea.sphere, (1000 * (1 - 0.2 * 4)) / (10 - 4), 1e-6);
+    near(residual({ surfaces, axialLength: 16 }).cornea.sphere, (1000 * (1 - 0.2 * 6)) / (10 - 6), 1e-6);
+  });
+
   test('turns with the eye', () =>
     fc.assert(fc.property(toricEye, between(0, 179), ({ surfaces, axialLength }, degrees) => {
       const [here, there] = [residual({ surfaces, axialLength }).cornea, residual({ surfaces: surfaces.map(turnedBy(degrees)), axialLength }).cornea];

@@ -1,6 +1,7 @@
 /** What the surgeon and the eye allow, what is refused, and the ends of the dial. */
 import { describe, expect, test } from 'vitest';
-import { LIMITS, RISKS, RefusedValue, siteName, suggestPlans, type EyePlan, type PlanLimits } from '../../core/index.js';
+import { LIMITS, RISKS, RefusedValue, completePlan, siteName, suggestPlans, type EyePlan, type PlanLimits } from '../../core/index.js';
+import { candidates } from '../../core/options-candidates.js';
 import { EYES, LENSES, LENGTHS, mirroredEye, mirroredSurgery, said } from './options-support.js';
 
 const EYE: EyePlan = { eye: 'right', flatK: 43, steepK: 45, steepMeridian: 100, age: 70, backSurface: 'typical' };
@@ -44,6 +45,20 @@ describe.each(EYES)('within the limits: %s', (_, eye) => {
     const planned: EyePlan = { ...eye, incisionSite: 33, arcSite: 77, arcCount: 2, arcLength: 120, lensCylinder: 5, lensMeridian: 11 };
     const bare = (list: ReturnType<typeof suggestPlans>) => list.map((option) => said(option));
     expect(bare(suggestPlans(planned))).toEqual(bare(suggestPlans(eye)));
+  });
+});
+
+describe('the steep meridian is entered from the end in reach: nearer to the temple or to 12 o’clock', () => {
+  const sites = (side: 'right' | 'left', steepMeridian: number): number[] => {
+    const plan = completePlan({ eye: side, flatK: 43, steepK: 45, steepMeridian });
+    return [...new Set([...candidates(plan, { sites: ['steep'], lenses: [], arcs: 0 }, true)].map(({ incisionSite }) => incisionSite!))];
+  };
+  // The temple is at 180° in a right eye and at 0° in a left one.
+  test.each([[44, 224], [46, 46], [90, 90], [100, 100], [135, 135], [170, 170], [180, 180], [1, 181]])('right, %d°: from %d°', (steep, end) => expect(sites('right', steep)).toEqual([end]));
+  test.each([[136, 316], [134, 134], [90, 90], [80, 80], [45, 45], [10, 10], [180, 0], [179, 359]])('left, %d°: from %d°', (steep, end) => expect(sites('left', steep)).toEqual([end]));
+  test('from both where neither is nearer', () => {
+    expect(sites('right', 45)).toEqual([45, 225]);
+    expect(sites('left', 135)).toEqual([135, 315]);
   });
 });
 

@@ -1,6 +1,8 @@
 /** What the list of suggested plans promises, whatever the eye. */
 import { describe, expect, test } from 'vitest';
-import { completePlan, evaluatePlan, suggestPlans, type EyePlan, type PlanLimits, type SuggestedPlan } from '../../core/index.js';
+import { REASON_TEXT, completePlan, evaluatePlan, reasonText, suggestPlans, type EyePlan, type PlanLimits, type PlanReason, type SuggestedPlan, type Surgery } from '../../core/index.js';
+import { filled } from '../../core/fill.js';
+import { reasonFor } from '../../core/options-reasons.js';
 import { EYES, less, mirroredEye, mirroredSurgery, noMore, said, surgeryIn } from './options-support.js';
 
 const ALLOWED: [string, PlanLimits][] = [
@@ -140,6 +142,27 @@ describe('reasons', () => {
       for (const [, , whole] of reason.matchAll(/(\d+) in (\d+)/g)) expect(whole).toBe('100');
       expect(reason).not.toMatch(/one in|odds|%|NaN|undefined|null/);
     }
+  });
+});
+
+describe('a reason in words', () => {
+  const text = (reason: PlanReason): string => reasonText(reason, (id, values = {}) => filled(REASON_TEXT[id], values, String));
+
+  // `suggestPlans` gives a gain to all but the least surgery; whoever shortens its list may have to say the others.
+  test.each<[string, PlanReason]>([
+    ['the best chance, with the least surgery', { best: true, least: true }],
+    ['the best chance', { best: true, least: false }],
+    ['the least surgery', { best: false, least: true }],
+    ['another way', { best: false, least: false }],
+    ['one arc more gains 4 in 100', { best: false, least: false, gain: { by: ['byArcMore'], eyes: 4 } }],
+    ['the best chance; a pair of arcs and a toric lens and a wider entry gains 30 in 100', { best: true, least: false, gain: { by: ['byPair', 'byLens', 'byWiderEntry'], eyes: 30 } }],
+  ])('%s', (words, reason) => expect(text(reason)).toBe(words));
+
+  test('tells the best chance from another way among plans of which none is less than the other', () => {
+    const of = (surgery: Surgery, ofHundred: number): SuggestedPlan => ({ ...suggestPlans({ flatK: 43, steepK: 44 }, { arcs: 0, lenses: [] })[0]!, surgery, ofHundred });
+    const [arc, lens] = [of({ arcs: 1, arcDegrees: 45, lens: 0, width: 2.4 }, 60), of({ arcs: 0, arcDegrees: 0, lens: 2, width: 2.4 }, 55)];
+    expect(reasonFor(arc, [arc, lens])).toEqual({ best: true, least: false });
+    expect(reasonFor(lens, [arc, lens])).toEqual({ best: false, least: false });
   });
 });
 

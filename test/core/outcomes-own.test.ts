@@ -209,6 +209,14 @@ describe('arcs', () => {
     expect(ownFigures(eyes).evidence.arcs.observed).toBeCloseTo(0.6 - 0.4 / 1.7, 10);
   });
 
+  test('without an incision bear the whole change, and scatter at least as two measurements of the cornea do', () => {
+    const { arcs, evidence } = ownFigures(Array.from({ length: 40 }, (_, index) => ({ ...arced(0.8, index % 2 ? 0.4 : -0.4, 0, { x: 0, y: 0 }, 60, at(2, 90)), incision: null })));
+    const along = (39 * ((40 * 0.16) / 39 - 2 * 0.15 ** 2) + 10 * Math.max(0.25, 0.45 * 0.5 * 1.7) ** 2) / 49;
+    expect(evidence.arcs.observed).toBeCloseTo(0.8, 10);
+    expect(arcs!.sdAlong).toBeCloseTo(Math.sqrt(along), 10);
+    expect(arcs!.sdAcross).toBeCloseTo(Math.sqrt((10 * 0.35 ** 2) / 50), 10);
+  });
+
   test('a share that no plan accepts is refused', () => {
     expect(ownFigures(exact(40, 2.5, 0.3))).toMatchObject({ arcs: null, evidence: { arcs: { reason: { id: 'beyond' } } } });
     expect(OWN_LIMITS.share.max).toBe(1.5);

@@ -238,6 +238,20 @@ describe('the robust centres', () => {
     close(Math.hypot(spatialMedian.x - 0.25, spatialMedian.y - 0.5), 0, 1e-8);
   });
 
+  test.each([0, 37, 90, 245])('leaves an eye in which the centroid lies when the others pull away from it, turned by %d°', (degrees) => {
+    const [c, s] = [Math.cos((degrees * Math.PI) / 180), Math.sin((degrees * Math.PI) / 180)];
+    const turned = (x: number, y: number): Vector => ({ x: c * x - s * y, y: s * x + c * y });
+    // Of five eyes three share a place: that is the median, though the mean of all is where another eye is.
+    const { robust } = summarise([turned(0, 0), turned(3, 0), turned(-1, 0), turned(-1, 0), turned(-1, 0)]);
+    close(Math.hypot(robust!.spatialMedian.x - turned(-1, 0).x, robust!.spatialMedian.y - turned(-1, 0).y), 0, 1e-8);
+    // A mirrored kite whose mean is at an eye: the median lies on its axis, where the pulls are in balance.
+    const kite = summarise([turned(0, 0), turned(6, 0), turned(-2, 1), turned(-2, -1), turned(-2, 0)]).robust!.spatialMedian;
+    const along = c * kite.x + s * kite.y;
+    close(s * kite.x - c * kite.y, 0, 1e-8);
+    expect(sumOfDistances([turned(0, 0), turned(6, 0), turned(-2, 1), turned(-2, -1), turned(-2, 0)], kite))
+      .toBeLessThanOrEqual(Math.min(...[-1, -0.01, 0.01, 1].map((step) => sumOfDistances([turned(0, 0), turned(6, 0), turned(-2, 1), turned(-2, -1), turned(-2, 0)], turned(along + step, 0)))) + 1e-12);
+  });
+
   test('of the corners of a triangle is the point that sees all sides at 120°', () => {
     const corners = [{ x: 0, y: 0 }, { x: 1, y: 0 }, { x: 0.3, y: 0.8 }];
     const { spatialMedian: { x, y } } = summarise(corners).robust!;

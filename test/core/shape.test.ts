@@ -250,6 +250,8 @@ describe('what is impossible is refused, with field, value and limits', () => {
     ['flatConic', /1\.5 .*-2 to 1/, () => cornealSurface({ ...base, flatConic: 1.5 })],
     ['distance', /NaN .*0 to 10 mm/, () => cornealSurface(base)({ ...point, distance: NaN })],
     ['distance', /8 .*0 to 7\.79 mm/, () => cornealSurface(base)({ ...point, distance: 8 })],
+    // Still on the sphere, but where it runs along the light its slope is nothing to go by.
+    ['distance', /7\.799\d* .*0 to 7\.79 mm/, () => cornealSurface(base)({ ...point, distance: 7.8 * Math.sqrt(1 - 1e-6) })],
     ['direction', /Infinity/, () => cornealSurface(base)({ ...point, direction: Infinity })],
     ['local.site', /361 .*0 to 360 °/, () => cornealSurface({ ...base, local: [{ ...one, site: 361 }] })],
     ['local.amount', /99 .*-15 to 15 D/, () => cornealSurface({ ...base, local: [{ ...one, amount: 99 }] })],
