@@ -24,9 +24,8 @@ export function* eyeCautions(plan: CompletePlan): Generator<Caution> {
 
 /** What the result says. */
 export function* resultCautions(plan: CompletePlan, effects: Effects): Generator<Caution> {
-  const { before, total, after, afterIntended, steps } = effects;
+  const { before, total, after, afterIntended } = effects;
   yield* backSurfaceCautions(plan, before);
-  if (steps.every((step) => step.source === 'backSurface')) return;
   const { noticeable, lensOff } = MODEL.cautions;
   if (overCorrected(total, after)) {
     yield caution('over-correction', 'think', 'commonPractice', { before: degrees(total.meridian), after: degrees(after.meridian) });

@@ -9,7 +9,7 @@ export const RISKS: readonly Risk[] = ['collagen', 'dry-eye', 'radial-cuts', 'ec
  * @throws RangeError for a name that is none.
  */
 export function checkedRisks(text: unknown): string {
-  if (text === null || text === undefined || text === '') return '';
+  if (text === null || text === undefined) return '';
   const names = typeof text === 'string' ? text.split(/\s+/).filter(Boolean) : [text];
   const unknown = names.find((name) => !(RISKS as readonly unknown[]).includes(name));
   if (unknown !== undefined) throw refused('risks', text, 'risks', { choices: RISKS.join(', ') });

@@ -1,0 +1,137 @@
+/** Single steps of the sums on which a plan stands, by formulae that are written down here. */
+import { describe, expect, test } from 'vitest';
+import { chanceWithin, evaluatePlan, flattening, flatteningAndTorque, fromPowerVector, meridian, meridianSpread, siteLying, transpose, type EyePlan, type Spread } from '../../core/index.js';
+import { eigenPairs, inverse } from '../../core/algebra.js';
+import { checkedRisks } from '../../core/risks.js';
+import { spreadOf } from './random.js';
+
+const RAD = Math.PI / 180;
+
+const factorial = (n: number): number => (n < 2 ? 1 : n * factorial(n - 1));
+
+describe('a lens alone turns by the error of its marks and against them', () => {
+  // Doubled, the angle has the standard deviation s: E cos = exp(−s²/2), var cos = (1 − e^(−s²))²/2, var sin = (1 − e^(−2s²))/2.
+  const s = 2 * RAD * Math.hypot(5, 3);
+  const base = 0.15 ** 2 + 0.15 ** 2;
+
+  test.each([1, 2.5, 6])('%d D', (lensCylinder) => {
+    const { spread } = evaluatePlan({ flatK: 43, steepK: 43, lensCylinder, lensMeridian: 90 });
+    expect(spread.mean.x).toBeCloseTo(lensCylinder * Math.exp((-s * s) / 2), 12);
+    expect(spread.mean.y).toBeCloseTo(0, 12);
+    expect(spread.covariance[0][0]).toBeCloseTo(base + (lensCylinder ** 2 * (1 - Math.exp(-s * s)) ** 2) / 2, 12);
+    expect(spread.covariance[1][1]).toBeCloseTo(base + (lensCylinder ** 2 * (1 - Math.exp(-2 * s * s))) / 2, 12);
+    expect(spread.covariance[0][1]).toBeCloseTo(0, 12);
+  });
+});
+
+describe('a spread along a line', () => {
+  // Φ(1) − Φ(0), Φ(2) − Φ(1) of the tables of the normal distribution.
+  const [INNER, OUTER] = [0.3413447460685429, 0.1359051219832779];
+  const line = (along: number, across: number, degrees: number, sd: number): Spread => {
+    const [c, s] = [Math.cos(degrees * RAD), Math.sin(degrees * RAD)];
+    return { mean: { x: along * c - across * s, y: along * s + across * c }, covariance: [[sd * sd * c * c, sd * sd * c * s], [sd * sd * c * s, sd * sd * s * s]] };
+  };
+
+  // At 0.4 D from the centre a disc of 0.5 D is 0.6 D wide.
+  test.each([0, 90, 180])('lying at %d° in the doubled angle', (degrees) => {
+    for (const sign of [1, -1]) {
+      expect(chanceWithin(line(0.3 * sign, 0.4, degrees, 0.6), 0.5)).toBeCloseTo(INNER, 12);
+      expect(chanceWithin(line(0.3 * sign, -0.4, degrees, 0.3), 0.5)).toBeCloseTo(INNER + OUTER, 12);
+      expect(chanceWithin(line(0.9 * sign, 0.4, degrees, 0.6), 0.5)).toBeCloseTo(OUTER, 12);
+      expect(chanceWithin(line(0, 0.4 * sign, degrees, 0.3), 0.5)).toBeCloseTo(2 * INNER, 12);
+      expect(chanceWithin(line(0, 0.51 * sign, degrees, 0.3), 0.5)).toBe(0);
+    }
+  });
+
+  test('of no length is a point, inside, outside, and on the rim', () => {
+    const at = (x: number, y: number): number => chanceWithin({ mean: { x, y }, covariance: [[0, 0], [0, 0]] }, 0.5);
+    expect([at(0.3, 0.39), at(-0.3, 0.39), at(0.3, 0.41), at(-0.3, -0.41), at(0.5, 0), at(0, 0.6)]).toEqual([1, 1, 0, 0, 1, 0]);
+  });
+
+  test('a limit of 0 holds nothing, even of a point at 0', () => expect(chanceWithin({ mean: { x: 0, y: 0 }, covariance: [[0, 0], [0, 0]] }, 0)).toBe(0));
+});
+
+describe('the sector of the remaining steep meridian', () => {
+  // Round, the mean 0.5 standard deviations away: f ∝ 1 + k·√(2π)·Φ(k)·e^(k²/2), k = 0.5·cos θ (Mardia & Jupp, section 3.5.6, from memory).
+  const fine = ((): number[] => {
+    const phi = (z: number): number => 0.5 + z * (1 / Math.sqrt(2 * Math.PI)) * Array.from({ length: 30 }, (_, n) => (-z * z / 2) ** n / (factorial(n) * (2 * n + 1))).reduce((a, b) => a + b);
+    const density = (degrees: number): number => {
+      const k = 0.5 * Math.cos(degrees * RAD);
+      return 1 + k * Math.sqrt(2 * Math.PI) * phi(k) * Math.exp((k * k) / 2);
+    };
+    return Array.from({ length: 3600 }, (_, i) => density((i + 0.5) / 20));
+  })();
+
+  test.each([0.05, 0.3, 0.5, 0.8, 0.99])('is that of the projected normal, summed in twenty steps a degree: %d', (share) => {
+    const all = fine.reduce((a, b) => a + b);
+    let [held, reach] = [0, 0];
+    while (held < share * all) held += fine[reach++]!;
+    for (const [mean, along] of [[{ x: 0.15, y: 0 }, 180], [{ x: 0, y: 0.15 }, 45], [{ x: -0.15, y: 0 }, 90]] as const) {
+      const { meridian: centre, halfWidth } = meridianSpread(spreadOf(mean, 0.3, 0.3, 0), share);
+      expect(centre).toBeCloseTo(along, 9);
+      // Half of a step on the eye is 0.0125°.
+      expect(Math.abs(halfWidth - (reach - 0.5) / 40)).toBeLessThan(0.015);
+    }
+  });
+
+  test('is around the mean for all eyes too', () => {
+    for (const mean of [{ x: 0.4, y: 0.7 }, { x: -0.2, y: -0.9 }, { x: 1, y: 0.1 }, { x: 0, y: 0.35 }]) {
+      const expected = meridian(Math.atan2(mean.y, mean.x) / RAD / 2);
+      for (let i = 0; i < 40; i += 1) expect(meridianSpread(spreadOf(mean, 0.2 + i / 100, 0.2, 7 * i), 1).meridian).toBeCloseTo(expected, 9);
+    }
+  });
+});
+
+test('nothing is never −0, which would be printed as −0.00', () => {
+  expect(flatteningAndTorque({ magnitude: 0, meridian: 180 }, 180).flattening).toBe(0);
+  expect(flatteningAndTorque({ magnitude: 1, meridian: 45 }, 180).flattening).toBe(0);
+  expect(flattening(0, 90)).toEqual({ x: 0, y: 0 });
+  expect(flattening(0, 180)).toEqual({ x: 0, y: 0 });
+  expect(flattening(1, 45).x).toBe(0);
+  expect(flattening(1, 90).y).toBe(0);
+  expect(fromPowerVector({ m: 1, j0: 0, j45: 0 })).toEqual({ sphere: 1, cylinder: 0, axis: 180 });
+  expect(transpose({ sphere: 1, cylinder: 0, axis: 90 }).cylinder).toBe(0);
+  expect(siteLying(0, { turn: -0.04 })).toBe(0);
+});
+
+test('the axis of a sphere is 180 in either form, whatever rounding has left of a cylinder', () => {
+  for (const sign of ['minus', 'plus'] as const) {
+    expect(fromPowerVector({ m: 2, j0: 0, j45: 0 }, sign).axis).toBe(180);
+    expect(fromPowerVector({ m: 2, j0: -1e-16, j45: 1e-16 }, sign).axis).toBe(180);
+    expect(fromPowerVector({ m: 2, j0: 0, j45: 1e-6 }, sign).axis).toBeCloseTo(sign === 'minus' ? 45 : 135, 9);
+  }
+});
+
+test('eigenvalues of what is large but hardly differs, and of what is nothing', () => {
+  for (const [a, b] of [[1e6, 1e-3], [3, 2], [-5, 1e-8], [0, 0]] as const) {
+    // Half way between the axes: [[a, b], [b, a]] has a − b along (1, −1) and a + b along (1, 1).
+    const pairs = eigenPairs([[a, b], [b, a]]);
+    expect(pairs[0]!.value - a).toBeCloseTo(-b, 9);
+    expect(pairs[1]!.value - a).toBeCloseTo(b, 9);
+    if (b > 0) expect(pairs[1]!.direction[0]! / pairs[1]!.direction[1]!).toBeCloseTo(1, 9);
+  }
+});
+
+test('the inverse of a matrix in which some of the numbers would be infinite is refused', () => {
+  expect(() => inverse([[1, 2], [2, 4]])).toThrow('matrix: [[1,2],[2,4]] is refused; allowed is a square matrix whose determinant is not 0.');
+  expect(() => inverse([[1e-320, 0], [0, 1]])).toThrow(RangeError);
+});
+
+describe('risks as text', () => {
+  test.each<[unknown, string]>([[undefined, ''], [null, ''], ['', ''], ['  ', ''], ['ectasia   collagen', 'collagen ectasia'], ['\tdry-eye\n', 'dry-eye']])('%j is %j', (text, kept) => expect(checkedRisks(text)).toBe(kept));
+  test('an unknown one is refused with those that are known', () => expect(() => checkedRisks('dry-eye glaucoma')).toThrow(/“dry-eye glaucoma” is refused; allowed is .*collagen, dry-eye, radial-cuts, ectasia/));
+});
+
+test('arcs without a place are refused, one and a pair each in its own words', () => {
+  const told = (plan: EyePlan): string => {
+    try {
+      evaluatePlan(plan);
+      return 'accepted';
+    } catch (error) {
+      return (error as Error).message;
+    }
+  };
+  expect(told({ arcCount: 1 })).toBe('arcSite: none is refused; allowed is 0 to 360 °, for an arc is planned.');
+  expect(told({ arcCount: 2 })).toBe('arcSite: none is refused; allowed is 0 to 360 °, for arcs are planned.');
+  expect(told({ lensCylinder: 2.25 })).toBe('lensMeridian: none is refused; allowed is 0 to 180 °, for a lens of 2.25 D is planned.');
+});
