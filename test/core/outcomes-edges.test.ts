@@ -30,6 +30,37 @@ test('a fault names a column that the table does not have by what it should say'
   expect(refused[0]!.faults.map(({ heading, position, value }) => [heading, position, value])).toEqual([[null, null, ''], [null, null, '']]);
 });
 
+describe('what is refused is told by the column that is there to be mended', () => {
+  const told = (table: OutcomeTable): string[] => table.refused[0]!.faults.map(faultText);
+
+  test('readings without a figure, where the table has no column for the astigmatism', () => {
+    expect(told(without(['magnitudeBefore'], { flatBefore: '', steepBefore: '' }))).toEqual(['flatBefore: none is refused; allowed is a value.']);
+    expect(told(without([], { flatBefore: '', steepBefore: '' }))).toEqual(['magnitudeBefore: none is refused; allowed is a value.']);
+  });
+
+  test('one reading, where the table has no column for the other', () => {
+    expect(told(without(['flatBefore'], { magnitudeBefore: '1.25' }))).toEqual(['the flat reading before: none is refused; allowed is a value.']);
+  });
+
+  test('a number of arcs with a unit, which is none', () => {
+    expect(told(without([], { arcCount: '2 mm', arcLength: '45', arcSite: '90' }))).toEqual(['arcCount: “2 mm” is refused; allowed is a number such as 1.25 or 1,25, with one decimal sign.']);
+    expect(told(without([], { arcCount: '2', arcLength: '45 mm', arcSite: '90' }))).toEqual(['arcLength: “45 mm” is refused; allowed is a number in °.']);
+  });
+
+  // 337.5 / 75 and 337.5 / 28.
+  test('a radius with limits in mm', () => {
+    expect(told(without([], { flatBefore: '13', steepBefore: '7.5' }))).toEqual(['flatBefore: “13” is refused; allowed is 4.5 to 12.05 mm.']);
+    expect(told(without([], { flatBefore: '43', steepBefore: '76' }))).toEqual(['steepBefore: “76” is refused; allowed is 28 to 75 D.']);
+  });
+});
+
+test('an eye without the site of its incision goes out with all but what needs it', () => {
+  const [headings, row] = Papa.parse<string[]>(exportTable(readTable(tableOf([{ incisionSite: '' }])))).data;
+  const cell = (heading: string): string => row![headings!.indexOf(heading)]!;
+  // From 1.25 @ 90 to 0.75 @ 95.
+  expect([cell('induced (D)'), cell('flattening (D)'), cell('torque (D)')]).toEqual([expect.stringMatching(/^0\.5\d\d$/), '', '']);
+});
+
 test('a row with too few cells goes out again with empty ones, so that its reason stands in its own column', () => {
   const table = readTable(`${tableOf([{}])}\nBirch;left;43`);
   const [headings, , row] = Papa.parse<string[]>(exportTable(table)).data;
@@ -45,5 +76,5 @@ test('each of more different words than are remembered is read for itself', () =
   expect(records.map(({ incision }) => incision!.site)).toEqual([...eyes.map((_, index) => Number((index / 5).toFixed(1))), 180, 45, 135]);
 });
 
-test.each(['lens', 'toric', 'planned flat K', 'predicted steep K (D)', 'target K1'])('the heading %s is not taken for anything', (heading) =>
+test.each(['arc', 'arcs made', 'lens', 'toric', 'planned flat K', 'predicted steep K (D)', 'target K1'])('the heading %s is not taken for anything', (heading) =>
   expect(readTable(`${heading}\tz\n1\t2`).headings[0]!.column).toBeNull());
