@@ -1,7 +1,8 @@
 /** Single steps of the sums on which a plan stands, by formulae that are written down here. */
 import { describe, expect, test } from 'vitest';
-import { chanceWithin, evaluatePlan, flattening, flatteningAndTorque, fromPowerVector, meridian, meridianSpread, siteLying, transpose, type EyePlan, type Spread } from '../../core/index.js';
+import { chanceWithin, evaluatePlan, flattening, flatteningAndTorque, fromPowerVector, meridian, meridianLying, meridianSpread, siteLying, transpose, type EyePlan, type Spread } from '../../core/index.js';
 import { eigenPairs, inverse } from '../../core/algebra.js';
+import { finite } from '../../core/check.js';
 import { checkedRisks } from '../../core/risks.js';
 import { spreadOf } from './random.js';
 
@@ -134,4 +135,89 @@ test('arcs without a place are refused, one and a pair each in its own words', (
   expect(told({ arcCount: 1 })).toBe('arcSite: none is refused; allowed is 0 to 360 °, for an arc is planned.');
   expect(told({ arcCount: 2 })).toBe('arcSite: none is refused; allowed is 0 to 360 °, for arcs are planned.');
   expect(told({ lensCylinder: 2.25 })).toBe('lensMeridian: none is refused; allowed is 0 to 180 °, for a lens of 2.25 D is planned.');
+});
+
+describe('the chance', () => {
+  test.each([1, 3, 6])('of a lens of %d D alone is that of its turning marks, not of a normal with the same spread', (size) => {
+    const plan: EyePlan = { flatK: 40, steepK: 40 + size, steepMeridian: 90, lensCylinder: size, lensMeridian: 90 };
+    const variance = 2 * 0.15 ** 2;
+    const sd = 2 * RAD * Math.hypot(5, 3);
+    // Round about each place to which the lens turns: ∫ φ(z)·P(|normal about 2·size·sin(sd·z/2)| ≤ 0.5) dz.
+    let [chance, whole] = [0, 0];
+    for (let z = -6; z <= 6; z += 0.05) {
+      const off = 2 * size * Math.sin((sd * z) / 2);
+      chance += Math.exp((-z * z) / 2) * round(off, Math.sqrt(variance), 0.5);
+      whole += Math.exp((-z * z) / 2);
+    }
+    expect(evaluatePlan(plan).chanceWithin(0.5)).toBeCloseTo(chance / whole, 5);
+  });
+
+  /** Of a round normal about a point `off` from the centre of a disc, in rings: the density of Rice, its Bessel function as a mean of cosines. */
+  function round(off: number, sd: number, radius: number): number {
+    const steps = 600;
+    let sum = 0;
+    for (let ring = 0.5; ring < steps; ring += 1) {
+      const r = (radius * ring) / steps;
+      for (let i = 0; i < 24; i += 1) {
+        const square = r * r + off * off - 2 * r * off * Math.cos((2 * Math.PI * i) / 24);
+        sum += (r * Math.exp(-square / (2 * sd * sd))) / 24;
+      }
+    }
+    return (sum * radius) / steps / (sd * sd);
+  }
+
+  test('of a slanting spread away from the centre is its density, summed over the disc', () => {
+    const [long, short] = [0.5, 0.2];
+    for (const [x, y, degrees] of [[0.3, 0.2, 30], [-0.3, 0.25, 30], [0.1, -0.4, 100], [0.35, 0.35, 135]] as const) {
+      const [c, s] = [Math.cos(degrees * RAD), Math.sin(degrees * RAD)];
+      let held = 0;
+      for (let ring = 0.5; ring < 100; ring += 1) {
+        for (let i = 0; i < 90; i += 1) {
+          const [r, t] = [(0.5 * ring) / 100, (2 * Math.PI * i) / 90];
+          const [dx, dy] = [r * Math.cos(t) - x, r * Math.sin(t) - y];
+          held += r * Math.exp(-(((c * dx + s * dy) / long) ** 2 + ((c * dy - s * dx) / short) ** 2) / 2);
+        }
+      }
+      expect(chanceWithin(spreadOf({ x, y }, long, short, degrees), 0.5)).toBeCloseTo((held * 0.5) / 100 / 90 / (long * short), 4);
+    }
+  });
+
+  test.each([0, 22.5, 45, 90])('of arcs at %d° that do nothing but scatter is that of arcs that do next to nothing', (arcSite) => {
+    const of = (arcFlattening: number): number => evaluatePlan({
+      flatK: 43, steepK: 43.6, steepMeridian: 70, arcSite, arcCount: 1, arcFlattening, ownFigures: { arcs: { share: 1, sdAlong: 0.9, sdAcross: 0.05 } },
+    }).chanceWithin(0.5);
+    expect(Math.abs(of(0) - of(1e-7))).toBeLessThan(1e-6);
+  });
+});
+
+test('arcs, incision and lens that are not planned are no steps, whatever else is said of them', () => {
+  const sources = (plan: EyePlan): string[] => evaluatePlan({ flatK: 43, steepK: 44, ...plan }).steps.map(({ source }) => source);
+  expect(sources({ arcCount: 0, arcSite: 90, arcLength: 60, arcFlattening: 1, arcDepth: 500 })).toEqual([]);
+  expect(sources({ incisionWidth: 3, incisionFlattening: 0.5 })).toEqual([]);
+  expect(sources({ lensMeridian: 90 })).toEqual([]);
+  expect(sources({ lensCylinder: 0, lensMeridian: 90 })).toEqual([]);
+  expect(sources({ arcCount: 1, arcSite: 90, incisionSite: 180, lensCylinder: 1, lensMeridian: 90, backSurface: 'typical' })).toEqual(['backSurface', 'incision', 'arcs', 'lens']);
+});
+
+test('own figures that are no object are refused, each half by its name', () => {
+  const given = (ownFigures: unknown) => () => evaluatePlan({ ownFigures } as EyePlan);
+  expect(given({ incision: 3 })).toThrow('ownFigures.incision: 3 is refused; allowed is an object with the figures, or nothing.');
+  expect(given({ arcs: [] })).toThrow('ownFigures.arcs: object is refused; allowed is an object with the figures, or nothing.');
+  expect(given({ incision: null, arcs: undefined })).not.toThrow();
+});
+
+test('a refusal has its parts for other languages', () => {
+  let thrown: unknown;
+  try {
+    evaluatePlan({ flatK: 7.8 });
+  } catch (error) {
+    thrown = error;
+  }
+  expect(thrown).toMatchObject({ field: 'flatK', value: 7.8, limits: '28 to 75 D', reason: { id: 'range', values: { min: 28, max: 75, unit: 'D' } } });
+});
+
+test('a turn of the eye that is no number is refused', () => {
+  expect(() => siteLying(90, { turn: NaN })).toThrow('turn: NaN is refused; allowed is a finite number of °.');
+  expect(() => meridianLying(90, { turn: Infinity })).toThrow('turn: Infinity is refused; allowed is a finite number of °.');
+  expect(() => finite('q', NaN, '')).toThrow('q: NaN is refused; allowed is a finite number.');
 });
