@@ -1,8 +1,9 @@
 /** Cells, headings and rows at the edge of what is read. */
 import Papa from 'papaparse';
 import { describe, expect, test } from 'vitest';
-import { exportTable, faultText, readTable, type OutcomeColumn, type OutcomeTable } from '../../core/outcomes.js';
-import { EYE, tableOf } from './outcomes-support.js';
+import { exportTable, eyeResult, faultText, groupsOf, readTable, summarise, vectorsOf, type OutcomeColumn, type OutcomeTable } from '../../core/outcomes.js';
+import { eyeOf, placeOf, plain } from '../../core/outcomes-words.js';
+import { EYE, at, recordOf, tableOf } from './outcomes-support.js';
 
 /** The table of an eye without some of its columns. */
 const without = (columns: readonly OutcomeColumn[], eye: Partial<Record<OutcomeColumn, string>>): OutcomeTable => {
@@ -78,3 +79,34 @@ test('each of more different words than are remembered is read for itself', () =
 
 test.each(['arc', 'arcs made', 'lens', 'toric', 'planned flat K', 'predicted steep K (D)', 'target K1'])('the heading %s is not taken for anything', (heading) =>
   expect(readTable(`${heading}\tz\n1\t2`).headings[0]!.column).toBeNull());
+
+describe('series of results', () => {
+  test('on one line have no T² and no P, and say so', () => {
+    const line = summarise([1, 2, 3, 5].map((t) => ({ x: 0.1 * t, y: 0.2 * t })));
+    expect([line.t2, line.pValue]).toEqual([null, null]);
+    expect(line.omitted.map(({ figures, reason }) => [figures, reason.text])).toEqual([[['t2', 'pValue'], 'All eyes lie on one line, so that the scatter across it is not known.']]);
+    const plane = summarise([{ x: 0.1, y: 0.2 }, { x: 0.2, y: 0.1 }, { x: 0.3, y: 0.5 }]);
+    expect(plane.t2).toBeGreaterThan(0);
+    expect(plane.omitted).toEqual([]);
+    const upright = summarise([{ x: 0.1, y: 0.1 }, { x: 0.1, y: 0.4 }, { x: 0.1001, y: 0.2 }]);
+    expect(upright.t2).toBeGreaterThan(0);
+  });
+
+  test('groups come with the largest first', () => {
+    const results = [0, 90, 180, 90, 180, 180].map((site) => eyeResult(recordOf(at(1, 90), { x: 0.1, y: 0 }, { incision: { site, width: 2.4 } })));
+    expect(groupsOf(results, 'site').map(({ results: members }) => members.length)).toEqual([3, 2, 1]);
+    expect(vectorsOf([eyeResult(recordOf(at(1, 90), { x: 0, y: 0 }))], 'atIncision')).toEqual([{ x: 0, y: 0 }]);
+  });
+});
+
+test.each<[string, () => unknown]>([
+  ['x: NaN is refused; allowed is a finite number of D.', () => summarise([{ x: NaN, y: 0 }])],
+  ['y: NaN is refused; allowed is a finite number of D.', () => summarise([{ x: 0, y: NaN }])],
+  ['p: 1 is refused; allowed is 0.000001 to 0.999999.', () => summarise([], 1)],
+])('%s', (message, call) => expect(call).toThrow(message));
+
+describe('words', () => {
+  test.each([['linke', 'left'], ['links', 'left'], ['link', null], ['right eye', 'right'], ['O. D.', 'right'], ['O.S.', 'left'], ['a od', null], ['eyes', null], ['', null], ['العين اليمنى', 'right'], ['right left', null], ['右眼睛', 'right']])('the eye %s is %s', (text, eye) => expect(eyeOf(text)).toBe(eye));
+  test.each([['temporal side', 0], ['seaside temporal', null], ['sidewards temporal', null], ['', null], ['side', null], ['nasal', 180], ['superior temporal', 45], ['inferotemporal', 315], ['superior inferior', null], ['superior temporal nasal', null]])('the place %s is %s', (text, place) => expect(placeOf(text)).toBe(place));
+  test.each([['FlatK', 'flat k'], ['K1pre', 'k1 pre'], ['Größe', 'grosse'], ['Œil', 'oeil'], ['Æther', 'aether'], ['à la', 'a la'], ['K1-2', 'k1 2'], ['12', '12'], ['مدرسة', 'مدرسه'], ['ٱلعين', 'العين'], ['عـين', 'عين'], ['ệ', 'e']])('%s is %s', (text, words) => expect(plain(text)).toBe(words));
+});
