@@ -63,7 +63,7 @@ export class RowReader {
     this.cells = cells;
     this.trimmed = cells.map(trimmed);
     this.faults = [];
-    const label = this.places.label === undefined ? null : (cells[this.places.label] ?? null);
+    const label = this.places.label === undefined ? null : cells[this.places.label]!;
     const eye = this.eye();
     const before = this.cornea('Before');
     const after = this.cornea('After');

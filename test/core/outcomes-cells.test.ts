@@ -94,17 +94,18 @@ test.each(['xn/a', 'n/a?', '---', 'n//a'])('%j is refused', (age) => expect(told
 describe('notes', () => {
   test('count what was assumed', () => {
     const arced: Cells = { arcCount: '1', arcLength: '45', arcSite: '90' };
-    expect(notes([{ incisionWidth: '' }, { incisionWidth: '' }, {}])).toEqual(['Eyes without a width of the incision: 2. 2.4 mm is assumed.'].concat(repeated(2)));
+    expect(notes([{ incisionWidth: '' }, { incisionWidth: '', label: 'b' }, { label: 'c' }])).toEqual(['Eyes without a width of the incision: 2. 2.4 mm is assumed.']);
     expect(notes([{ incisionSite: '' }, { incisionSite: '', label: 'b' }, { label: 'c' }])).toEqual(['Eyes without a site of the incision: 2. They tell nothing about its flattening.']);
     expect(notes([arced, { ...arced, label: 'b' }, { ...arced, arcMethod: 'blade', label: 'c' }])).toEqual(['Eyes of which it is not said how the arcs were cut: 2. By blade is assumed.']);
   });
 
-  const repeated = (eyes: number): string[] => [`Rows that repeat the label and the eye of another: ${eyes}. Each is counted.`];
-
-  test('tell rows that are there twice, unless they have no label or are of the other eye', () => {
-    expect(notes([{}, {}, {}])).toEqual(repeated(2));
+  test('tell rows that are there twice, and on which line the first is, unless they have no label or are of the other eye', () => {
+    const twice = readTable(tableOf([{ label: 'Alder' }, { label: 'b' }, { label: 'Alder' }, { label: " 'Alder" }]));
+    expect([twice.records.length, twice.refused.map(({ line }) => line)]).toEqual([2, [4, 5]]);
+    expect(twice.refused[0]!.faults.map(faultText)).toEqual(['label: “Alder” is refused; allowed is each eye once, and line 2 has the same label and eye.']);
+    expect(twice.notes.map(({ id, text }) => [id, /2/.test(text)])).toEqual([['countedOnce', true]]);
     expect(notes([{ label: ' ' }, { label: ' ' }, { label: '' }, { label: '' }])).toEqual([]);
-    expect(notes([{}, { eye: 'left', incisionSite: '0' }])).toEqual([]);
+    expect(notes([{ label: 'Alder' }, { label: 'Alder', eye: 'left', incisionSite: '0' }])).toEqual([]);
   });
 
   const labelled = (eyes: Cells[]): Cells[] => eyes.map((eye, index) => ({ ...eye, label: `${index}` }));

@@ -9,11 +9,12 @@ const OUTSIDE = ['vitest', 'fast-check', 'mathjs', 'seedrandom', 'papaparse', 'f
 
 /**
  * Long simulations, sums over grids, and the reading of texts: they would be run anew for each mutant and find nothing that
- * the quick tests do not. `coupling` puts another module in the place of one, which scripts do not.
+ * the quick tests do not. `accuracy` calculates all published figures when it is loaded, which their own tests see, and
+ * `coupling` puts another module in the place of one, which scripts do not.
  */
 const LEFT_OUT = [
   'simulation', 'outcomes-simulation', 'outcomes-random', 'scatter-simulation', 'scatter-steps', 'spread-rules', 'options-search', 'random-attributes',
-  'explain-languages', 'explain-readability', 'hazards', 'eye-rays', 'coupling',
+  'explain-languages', 'explain-readability', 'hazards', 'eye-rays', 'coupling', 'accuracy', 'accuracy-notes',
 ];
 
 /** The test files of a folder as scripts that are called with `require`; those that `wanted` names, or all but the long ones. */
