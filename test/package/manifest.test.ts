@@ -138,5 +138,6 @@ function sources(folder: string): string[] {
 }
 
 function literal(value: unknown): string {
-  return typeof value === 'string' ? `'${value}'` : String(value);
+  if (typeof value === 'string') return `'${value}'`;
+  return typeof value === 'object' ? JSON.stringify(value) : String(value);
 }
