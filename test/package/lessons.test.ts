@@ -18,6 +18,11 @@ describe('the lessons', () => {
     expect(text).not.toMatch(/<script|<link|https?:|src=|\son\w+=/);
   });
 
+  it('are a story each', () => {
+    const stories = readFileSync(new URL('../lessons.stories.ts', folder), 'utf8');
+    expect([...stories.matchAll(/ = lesson\('([\w-]+)'\)/g)].map(([, name]) => `${name}.html`).sort()).toEqual([...files].sort());
+  });
+
   it('have an address each', () => {
     const ids = files.map((name) => /<astig-steps id="([\w-]+)"/.exec(read(name))?.[1]);
     expect(ids).not.toContain(undefined);
