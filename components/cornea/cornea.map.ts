@@ -40,7 +40,7 @@ export class CorneaMap implements ReactiveController {
   #scale: { of: string; range: Range } | null = null;
   #figures: readonly Printed[] = [];
   readonly #front: SVGGElement;
-  #made: { of: string; ready: Ready } | null = null;
+  #made: { given: readonly unknown[]; ready: Ready } | null = null;
 
   constructor(
     private readonly host: Mapped,
@@ -64,7 +64,8 @@ export class CorneaMap implements ReactiveController {
     // A sign beside a figure would be read as its own.
     const apart = signs.filter(({ x, y }) => this.#figures.every((figure) => Math.abs(x - figure.x) > 2.5 * size || Math.abs(y - figure.y) > size));
     const lines = (className: string, which: (contour: Contour) => boolean): SVGTemplateResult => svg`<path class="map-line ${className}" d=${contours.filter(which).map(({ path }) => path).join('')}></path>`;
-    const printed = ({ value }: Contour): boolean => isPrinted(value, this.#step());
+    const step = this.#step();
+    const printed = ({ value }: Contour): boolean => isPrinted(value, step);
     return svg`<clipPath id="map-zone"><circle r=${radius}></circle></clipPath>
       <g part="map" clip-path="url(#map-zone)">
         <g class="map-colours of-${state}">
@@ -160,17 +161,17 @@ export class CorneaMap implements ReactiveController {
     return MAP_POWERS.find((power) => power === mapPower) ?? 'axial';
   }
 
+  /** Asked for many times a drawing, and made anew only for another plan, setting or size. */
   #now(): Ready {
     const { plan, outcome, moving } = this.cornea.model()!;
     const { turn, scale } = this.cornea.layout();
     const [state, power] = [this.#state, this.#power];
+    const given = [plan, outcome, moving, turn, scale, state, power];
+    if (this.#made && given.every((value, index) => value === this.#made!.given[index])) return this.#made.ready;
     const of = state + power;
     const range = moving && this.#scale?.of === of ? this.#scale.range : null;
-    const { before, steps, meanPowerShift } = outcome;
-    const input = { plan, outcome: { before, steps, meanPowerShift }, state, power, turn, scale, grid: moving ? GRID.moving : GRID.resting, range };
-    const key = JSON.stringify(input);
-    if (this.#made?.of !== key) this.#made = { of: key, ready: readyOf(input) };
-    const { ready } = this.#made;
+    const ready = readyOf({ plan, outcome, state, power, turn, scale, grid: moving ? GRID.moving : GRID.resting, range });
+    this.#made = { given, ready };
     this.#scale = { of, range: ready.range };
     return ready;
   }
