@@ -25,8 +25,17 @@ export interface Frame {
   family: string;
 }
 
-/** Sorting 100 000 eyes takes a while, and they do not change. */
-const reaches = new WeakMap<Float64Array, number>();
+/** Going through 100 000 eyes takes a while, and they do not change. */
+function onceFor<Made>(make: (points: Float64Array) => Made): (points: Float64Array) => Made {
+  const known = new WeakMap<Float64Array, Made>();
+  return (points) => {
+    if (!known.has(points)) known.set(points, make(points));
+    return known.get(points)!;
+  };
+}
+
+const reachOfSeries = onceFor(reachOf);
+const sharesOfSeries = onceFor(shares);
 
 /** Room for the series that are shown: who looks at one alone sees it larger. */
 export function frameOf({ points }: Findings, shown: ReadonlySet<Drawn>, size: { width: number; font: number; family: string }): Frame {
@@ -34,8 +43,7 @@ export function frameOf({ points }: Findings, shown: ReadonlySet<Drawn>, size: {
   const small = figureSize(size.font, size.width);
   const radius = Math.max(20, half - 2 * GAP - textSize('165°', small, size.family).width);
   const seen = DRAWN.filter((name) => shown.has(name) || shown.size === 0).map((name) => points[name]);
-  for (const series of seen) if (!reaches.has(series)) reaches.set(series, reachOf(series));
-  const dioptres = extentOf(seen.map((series) => reaches.get(series)!));
+  const dioptres = extentOf(seen.map(reachOfSeries));
   return { half, radius, scale: radius / dioptres, dioptres, small, family: size.family };
 }
 
@@ -76,7 +84,7 @@ function around(ellipse: Ellipse | null, part: string, scale: number): SVGTempla
 export function bars({ points }: Findings, width: number, font: number, text: (dioptres: number) => string): { height: number; drawing: SVGTemplateResult } {
   const height = width * 0.45;
   const foot = height - 1.6 * font;
-  const series = (['before', 'after'] as const).map((name) => ({ name, values: shares(points[name]) }));
+  const series = (['before', 'after'] as const).map((name) => ({ name, values: sharesOfSeries(points[name]) }));
   const most = Math.max(0.01, ...series.flatMap(({ values }) => values));
   const wide = width / BINS.count;
   const drawing = svg`<line class="axis" x1="0" x2=${px(width)} y1=${px(foot)} y2=${px(foot)}></line>
