@@ -2,7 +2,7 @@ import { fromVector, toVector } from '../../core/numbers.js';
 import type { Vector } from '../../core/numbers.js';
 import { OUTCOME_COLUMNS, exportTable, eyeResult, groupsOf, ownFigures, readingTable, summarise, vectorsOf } from '../../core/outcomes.js';
 import type { EyeResult, Grouping, JudgeOptions, OutcomeTable, RefusedRow } from '../../core/outcomes.js';
-import { nextTask } from '../internal/blur/next-task.js';
+import { nextTask } from '../internal/worker/next-task.js';
 import { exportIn } from './outcomes.export.js';
 import { DRAWN, SERIES } from './outcomes.messages.js';
 import type { Ask, Findings, FromDesk, GroupFigures, Listed, OutcomeRow, Reply, Series, ToDesk } from './outcomes.messages.js';

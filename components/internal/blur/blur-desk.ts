@@ -1,5 +1,5 @@
 import type { BlurJob } from './blur-job.js';
-import { nextTask } from './next-task.js';
+import { nextTask } from '../worker/next-task.js';
 
 /** Lets several jobs work by turns, in one thread that has other things to do in between. */
 export class BlurDesk {

@@ -1,7 +1,7 @@
 import type { Picture } from '../../../core/sight.js';
 import { listen } from '../worker/listen.js';
 import type { BlurAnswer, FromWorker, Seat, ToWorker } from './blur-messages.js';
-import { nextTask } from './next-task.js';
+import { nextTask } from '../worker/next-task.js';
 import { startWorker } from './start-worker.js';
 
 /** Bytes that are copied and sent in one task: well below a millisecond. */
