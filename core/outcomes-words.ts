@@ -2,7 +2,7 @@ import type { ArcMethod, EyeSide } from './types.js';
 
 /**
  * Words of the trade in English, Spanish, German, French, Arabic and simplified Chinese. Headings are taken apart into
- * what they speak of; which column that makes is decided in `outcomes-headings.ts`. Written for texts as `plain` leaves
+ * what they speak of; which column that makes is decided in `outcomes-sense.ts`. Written for texts as `plain` leaves
  * them: lower case, no accents, German ß as ss, one form of each Arabic letter.
  */
 const IDEAS = {

@@ -14,7 +14,7 @@ interface Acts {
 }
 
 /** Takes a case from one plan to another before the reader's eyes; at once where less motion is wanted. */
-export class Glide {
+export class PlanGlide {
   #frame = 0;
   #end: (() => void) | null = null;
   #halt: (() => void) | null = null;

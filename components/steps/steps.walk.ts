@@ -2,7 +2,7 @@ import type { Astigmatism, CompletePlan, RefusedValue } from '../../core/numbers
 import { movesOf } from '../internal/case-moves.js';
 import { setSteps, withChanges } from './steps.case.js';
 import type { Base, CaseElement } from './steps.case.js';
-import { Glide, wantsMotion } from './steps.glide.js';
+import { PlanGlide, wantsMotion } from './steps.glide.js';
 
 /** A case that is walked through: what it was before the first step, and what the host page has set since. */
 export class Walk {
@@ -12,7 +12,7 @@ export class Walk {
   #replaced: CompletePlan | null = null;
   /** Whether the steps themselves set the case. */
   #setting = false;
-  readonly #glide = new Glide();
+  readonly #glide = new PlanGlide();
 
   constructor(
     readonly eye: CaseElement,
