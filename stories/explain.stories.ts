@@ -3,10 +3,8 @@ import { html } from 'lit';
 import type { TemplateResult } from 'lit';
 import type { EyePlan } from '../core/index.js';
 import { eyeOf } from './day-list.js';
-import { alone, eyeControl, refusedCase } from './parts.js';
+import { LANGUAGES, alone, eyeControl, refusedCase } from './parts.js';
 import type { EyeArgs } from './parts.js';
-
-const LANGUAGES = ['en', 'es', 'de', 'fr', 'ar', 'zh'] as const;
 
 interface Args extends EyeArgs {
   lang: (typeof LANGUAGES)[number];

@@ -3,6 +3,7 @@ import type { Meta, StoryObj } from '@storybook/web-components-vite';
 import { html } from 'lit';
 import { unsafeHTML } from 'lit/directives/unsafe-html.js';
 import { INVENTED } from './day-list.js';
+import { languageControl } from './parts.js';
 
 /** The lessons as they are shipped, by the names of their files. */
 const FILES = import.meta.glob<string>('./lessons/*.html', { query: '?raw', import: 'default', eager: true });
@@ -15,7 +16,7 @@ interface Args {
 const meta: Meta<Args> = {
   title: 'Lessons',
   args: { lang: 'en' },
-  argTypes: { lang: { control: 'inline-radio', options: ['en', 'es', 'de', 'fr', 'ar', 'zh'] } },
+  argTypes: { lang: languageControl },
   render: ({ lesson, lang }) => html`<p class="invented">${INVENTED}</p><div lang=${lang}>${unsafeHTML(FILES[`./lessons/${lesson}.html`])}</div>`,
 };
 export default meta;

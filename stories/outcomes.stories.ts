@@ -1,6 +1,7 @@
 import type { Meta, StoryObj } from '@storybook/web-components-vite';
 import { html } from 'lit';
 import { INVENTED, eyeOf } from './day-list.js';
+import { languageControl } from './parts.js';
 import { INVENTED_SLIPS, inventedResults } from './results.js';
 
 interface Args {
@@ -15,7 +16,7 @@ const meta: Meta<Args> = {
   args: { eyes: 120, seed: 7, slips: true, lang: 'en' },
   argTypes: {
     eyes: { control: 'select', options: [1, 2, 5, 19, 20, 120, 1000, 10_000, 100_000] },
-    lang: { control: 'inline-radio', options: ['en', 'es', 'de', 'fr', 'ar', 'zh'] },
+    lang: languageControl,
   },
   render: ({ eyes, seed, slips, lang }) => html`<p class="invented">${INVENTED}</p>
     <astig-case .plan=${eyeOf('Cedar').plan} lang=${lang}>

@@ -10,6 +10,10 @@ import type { EyeName } from './day-list.js';
 /** The control that chooses one of the invented eyes. */
 export const eyeControl = { control: 'select', options: EYE_NAMES, name: 'invented eye' } as const;
 
+/** The languages that the elements speak, and the control that chooses one. */
+export const LANGUAGES = ['en', 'es', 'de', 'fr', 'ar', 'zh'] as const;
+export const languageControl = { control: 'inline-radio', options: LANGUAGES } as const;
+
 export interface EyeArgs {
   eye: EyeName;
 }

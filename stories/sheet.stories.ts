@@ -4,10 +4,8 @@ import type { TemplateResult } from 'lit';
 import type { Viewpoint } from '../components/index.js';
 import type { EyePlan } from '../core/index.js';
 import { DAY_LIST, eyeOf } from './day-list.js';
-import { alone, eyeControl, refusedCase } from './parts.js';
+import { LANGUAGES, alone, eyeControl, refusedCase } from './parts.js';
 import type { EyeArgs } from './parts.js';
-
-const LANGUAGES = ['en', 'es', 'de', 'fr', 'ar', 'zh'] as const;
 
 interface Args extends EyeArgs {
   lang: (typeof LANGUAGES)[number];

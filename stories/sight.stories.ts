@@ -6,7 +6,7 @@ import { SCENE_NAMES } from '../components/sight/sight.scenes.js';
 import type { SceneName } from '../components/sight/sight.scenes.js';
 import type { EyePlan } from '../core/index.js';
 import { eyeOf } from './day-list.js';
-import { alone, eyeControl, refusedCase } from './parts.js';
+import { alone, eyeControl, languageControl, refusedCase } from './parts.js';
 import type { EyeArgs } from './parts.js';
 
 interface Args extends EyeArgs {
@@ -33,7 +33,7 @@ const meta: Meta<Args> = {
     pupil: { control: { type: 'number', min: 1, max: 9, step: 0.5 }, name: 'pupil, mm' },
     distance: { control: { type: 'number' }, name: 'distance, m' },
     hideControls: { name: 'hide-controls' },
-    lang: { control: 'inline-radio', options: ['en', 'es', 'de', 'fr', 'ar', 'zh'] },
+    lang: languageControl,
   },
   render: (args) => alone(sight(eyeOf(args.eye).plan, args)),
 };
