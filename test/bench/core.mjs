@@ -1,11 +1,8 @@
 /** How long the core takes, beside the same sums in generic complex arithmetic and written out by hand. */
-import { mkdirSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
 import { abs, add, arg, complex, erf } from 'mathjs';
 import { Bench } from 'tinybench';
 import { chanceByHand, planByHand } from './core-plain.mjs';
-import { bundle, root } from './page.mjs';
+import { loaded } from './page.mjs';
 
 export const title = 'Core, µs a call';
 
@@ -79,13 +76,7 @@ export async function run() {
 const SOURCE = `export * from './core/index.js';
   export { judge } from './core/effects.js'; export { completePlan } from './core/fields.js'; export { normal } from './core/spread.js';`;
 
-export async function loadCore() {
-  const folder = join(root, 'test/out');
-  mkdirSync(folder, { recursive: true });
-  const file = join(folder, 'bench-core.mjs');
-  writeFileSync(file, await bundle({ stdin: { contents: SOURCE, resolveDir: root, loader: 'ts' }, platform: 'node' }));
-  return import(`${pathToFileURL(file)}?${Date.now()}`);
-}
+export const loadCore = () => loaded('core', SOURCE);
 
 /** A complex number at twice the angle is what a double-angle vector is. */
 function sumGeneric(parts) {

@@ -1,11 +1,8 @@
 /** How long 100 000 eyes take: the reading, and the figures of a series beside two general libraries in the same run. */
-import { mkdirSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
 import * as math from 'mathjs';
 import Papa from 'papaparse';
 import * as simple from 'simple-statistics';
-import { bundle, root } from './page.mjs';
+import { loaded } from './page.mjs';
 
 export const title = 'Own results of 100 000 eyes, milliseconds';
 
@@ -13,8 +10,8 @@ const EYES = 100_000;
 const RUNS = 7;
 
 export async function run() {
-  const { readTable, eyeResult, ownFigures, summarise, vectorsOf } = await load('core/outcomes.ts');
-  const { inventedResults } = await load('stories/results.ts');
+  const { readTable, eyeResult, ownFigures, summarise, vectorsOf } = await loaded('core/outcomes.ts');
+  const { inventedResults } = await loaded('stories/results.ts');
   const text = inventedResults(EYES);
   const table = readTable(text);
   const results = table.records.map((record) => eyeResult(record));
@@ -33,14 +30,6 @@ export async function run() {
     { what: 'every eye judged', value: median(3, () => table.records.map((record) => eyeResult(record))) },
     { what: 'own figures', value: median(3, () => ownFigures(table.records)) },
   ];
-}
-
-async function load(entry) {
-  const folder = join(root, 'test/out');
-  mkdirSync(folder, { recursive: true });
-  const file = join(folder, `bench-${entry.replace(/\W/g, '-')}.mjs`);
-  writeFileSync(file, await bundle({ entryPoints: [join(root, entry)], platform: 'node' }));
-  return import(`${pathToFileURL(file)}?${Date.now()}`);
 }
 
 function bySimple(vectors) {

@@ -1,7 +1,8 @@
 /** What the benchmarks share: the bundle, a server that holds its pages in memory, a browser, and counting. */
+import { mkdirSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
+import { fileURLToPath, pathToFileURL } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { build } from 'esbuild';
 import puppeteer from 'puppeteer-core';
@@ -43,6 +44,16 @@ export async function bundle({ readable = false, ...entry } = {}) {
     logLevel: 'warning',
   });
   return outputFiles[0].text;
+}
+
+/** A module of the library, or one in words as `contents`, bundled for Node and loaded. */
+export async function loaded(entry, contents) {
+  const folder = join(root, 'test/out');
+  mkdirSync(folder, { recursive: true });
+  const file = join(folder, `bench-${entry.replace(/\W/g, '-')}.mjs`);
+  const from = contents ? { stdin: { contents, resolveDir: root, loader: 'ts' } } : { entryPoints: [join(root, entry)] };
+  writeFileSync(file, await bundle({ ...from, platform: 'node' }));
+  return import(`${pathToFileURL(file)}?${Date.now()}`);
 }
 
 /** A host page with the two columns that a wide window has room for. */

@@ -1,10 +1,7 @@
 /** How fast pictures are blurred: whole new pictures, and the transform alone beside fft.js, ndarray-fft, mathjs and scipy. */
-import { mkdirSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
 import FFT from 'fft.js';
 import { others } from './transforms.mjs';
-import { bundle, root } from './page.mjs';
+import { loaded } from './page.mjs';
 
 export const title = 'Sight, milliseconds';
 
@@ -14,17 +11,9 @@ const GOAL = 50;
 const RUNS = 15;
 
 export async function run() {
-  const sight = await load('core/sight.ts');
-  const planes = await load('core/sight-planes.ts');
+  const sight = await loaded('core/sight.ts');
+  const planes = await loaded('core/sight-planes.ts');
   return [...pictures(sight), ...(await transforms(planes))];
-}
-
-async function load(entry) {
-  const folder = join(root, 'test/out');
-  mkdirSync(folder, { recursive: true });
-  const file = join(folder, `bench-${entry.replace(/\W/g, '-')}.mjs`);
-  writeFileSync(file, await bundle({ entryPoints: [join(root, entry)], platform: 'node' }));
-  return import(`${pathToFileURL(file)}?${Date.now()}`);
 }
 
 function* pictures({ Blurrer }) {
