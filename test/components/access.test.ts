@@ -4,6 +4,7 @@ import { INVENTED_SLIPS, inventedResults } from '../../stories/results.js';
 import { emulate, itInEveryScheme, itWith } from '../engine.js';
 import { settled } from './outcomes-support.js';
 import { CEDAR, drawn, press } from './support.js';
+import { systemColours } from './system-colours.js';
 
 const TAGS = ['astig-cornea', 'astig-vectors', 'astig-summary', 'astig-entry', 'astig-sweep', 'astig-options', 'astig-sight', 'astig-explain', 'astig-sheet', 'astig-pencil', 'astig-steps', 'astig-outcomes'] as const;
 
@@ -70,13 +71,7 @@ describe('accessibility', () => {
     await emulate({ 'forced-colors': 'active' });
     const eye = await whole();
     const root = eye.querySelector('astig-cornea')!.shadowRoot!;
-    const probe = document.createElement('i');
-    document.body.append(probe);
-    const system = ['Canvas', 'CanvasText', 'LinkText', 'Highlight', 'GrayText'].map((name) => {
-      probe.setAttribute('style', `color: ${name}; forced-color-adjust: none`);
-      return getComputedStyle(probe).color;
-    });
-    probe.remove();
+    const system = systemColours();
     for (const selector of ['.entry', '[part~="arc"]', '[part~="lens-axis"]', '.knob', '[part~="limbus"]']) {
       expect(system, selector).to.include(getComputedStyle(root.querySelector(selector)!).stroke);
     }

@@ -3,6 +3,7 @@ import type { AstigExplain } from '../../components/explain/explain.js';
 import { emulate, itInEveryScheme, itWith, sheets } from '../engine.js';
 import { explained, explainedIn } from './explain-support.js';
 import { drawn, press } from './support.js';
+import { systemColours } from './system-colours.js';
 
 const LANGUAGES = ['en', 'es', 'de', 'fr', 'ar', 'zh'];
 
@@ -112,13 +113,7 @@ describe('astig-explain for everybody', () => {
   itWith('forced colours', 'shows its pictures in forced colours with the colours of the system only', async () => {
     await emulate({ 'forced-colors': 'active' });
     const { page } = await explained(FULL);
-    const probe = document.createElement('i');
-    document.body.append(probe);
-    const system = ['Canvas', 'CanvasText', 'LinkText', 'Highlight', 'GrayText'].map((name) => {
-      probe.setAttribute('style', `color: ${name}; forced-color-adjust: none`);
-      return getComputedStyle(probe).color;
-    });
-    probe.remove();
+    const system = systemColours();
     for (const shape of page.shadowRoot!.querySelectorAll(':is(.picture, .sign, .dots) :is(path, circle, rect)')) {
       const { fill, stroke } = getComputedStyle(shape);
       for (const colour of [fill, stroke]) if (colour !== 'none') expect(system, shape.outerHTML).to.include(colour);

@@ -3,6 +3,7 @@ import { emulate, itInEveryScheme, itWith } from '../engine.js';
 import { inventedResults } from '../../stories/results.js';
 import { click, opened, settled, text } from './outcomes-support.js';
 import { press } from './support.js';
+import { systemColours } from './system-colours.js';
 
 /** Twenty good eyes, then one row for each thing that goes wrong in real tables; all invented. */
 const HEADINGS = 'label;eye;flat K before;steep K before;steep meridian before;flat K after;steep K after;steep meridian after;incision site;age';
@@ -115,13 +116,7 @@ describe('how own results are shown', () => {
   itWith('forced colours', 'is drawn in colours of the system only', async () => {
     await emulate({ 'forced-colors': 'active' });
     const { root } = await opened(TABLE);
-    const probe = document.createElement('i');
-    document.body.append(probe);
-    const system = ['Canvas', 'CanvasText', 'LinkText', 'Highlight', 'GrayText'].map((name) => {
-      probe.setAttribute('style', `color: ${name}; forced-color-adjust: none`);
-      return getComputedStyle(probe).color;
-    });
-    probe.remove();
+    const system = systemColours();
     for (const selector of ['.points.before', '.points.after', '.points.induced', '[part=mean-ellipse]', '[part=eyes-ellipse]', '[part=ring]']) {
       expect(system, selector).to.include(getComputedStyle(root.querySelector(selector)!).stroke);
     }

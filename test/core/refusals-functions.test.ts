@@ -1,10 +1,11 @@
 /** What the single functions refuse, word for word: which field, which value, and what would be accepted. */
 import { describe, expect, test } from 'vitest';
 import {
-  RefusedValue, alongCircle, arcFlattening, atVertex, backSurface, chanceWithin, chordOf, clockFromSite, dioptresFromRadius, ellipse,
+  alongCircle, arcFlattening, atVertex, backSurface, chanceWithin, chordOf, clockFromSite, dioptresFromRadius, ellipse,
   flatteningAndTorque, fromPowerVector, fromReadings, fromVector, incisionFlattening, lensPlaneRatio, meridian, misplacedLens,
   radiusFromDioptres, site, siteFromClock, spanOf, toPowerVector, toVector, transpose, type Refraction,
 } from '../../core/index.js';
+import { refusalOf } from './refusal.js';
 
 const LENS: Refraction = { sphere: -2, cylinder: 1, axis: 90 };
 const ARC = { length: 60, count: 1, age: 65, rule: 'with', method: 'blade' } as const;
@@ -61,15 +62,9 @@ test.each<[string, () => unknown]>([
   ['limit: -0.01 is refused; allowed is 0 to 1000000 D.', () => chanceWithin(POINT, -0.01)],
   ['p: 1 is refused; allowed is 0 to 0.999999999999.', () => ellipse(POINT, 1)],
 ])('%s', (message, call) => {
-  let thrown: unknown;
-  try {
-    call();
-  } catch (error) {
-    thrown = error;
-  }
-  expect(thrown).toBeInstanceOf(RefusedValue);
-  expect((thrown as RefusedValue).name).toBe('RangeError');
-  expect((thrown as RefusedValue).message).toBe(message);
+  const thrown = refusalOf(call);
+  expect(thrown.name).toBe('RangeError');
+  expect(thrown.message).toBe(message);
 });
 
 describe('a measured back surface', () => {
