@@ -10,7 +10,7 @@ import type { AstigSweep } from '../../components/sweep/sweep.js';
 import { anyPlan, faults } from './label-faults.js';
 import { ROWAN } from './options-support.js';
 import { CEDAR, drawn, listen } from './support.js';
-import { untilText } from './until.js';
+import { until, untilText } from './until.js';
 
 /** What the two elements say that is in no other language. */
 const LANGUAGES = {
@@ -93,6 +93,8 @@ describe('sweep and options in other languages', () => {
           await drawn(here.sweep);
           here.options.remove();
           const drawing = here.sweep.shadowRoot!.querySelector('svg')!;
+          // The browser tells of a new size when it has laid the page out, which may be after all this.
+          await until(() => Math.abs(drawing.viewBox.baseVal.width - drawing.getBoundingClientRect().width) < 1, 'the curve is laid out for its place');
           const bad: string[] = [];
           let named = 0;
           const plans = fc.sample(anyPlan, { numRuns: 60, seed: 20_253 });
