@@ -1,6 +1,6 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { Point } from './geometry.js';
-import { screenMatrix } from './screen-matrix.js';
+import { ScreenRuler, screenMatrix } from './screen-matrix.js';
 
 /** What a drawing does with the pointer. Points are in user units of the drawing. */
 export interface DragTarget<Handle> {
@@ -25,6 +25,8 @@ export const REACH = 22;
 export class DragController<Handle> implements ReactiveController {
   #active: { handle: Handle; pointer: number; listeners: AbortController } | null = null;
 
+  readonly #ruler = new ScreenRuler();
+
   constructor(
     host: ReactiveControllerHost,
     private readonly target: DragTarget<Handle>,
@@ -45,7 +47,7 @@ export class DragController<Handle> implements ReactiveController {
   locate(event: { clientX: number; clientY: number }): { point: Point; perPixel: number } | null {
     const surface = this.target.surface();
     if (!surface) return null;
-    const matrix = screenMatrix(surface);
+    const matrix = this.#active ? this.#ruler.matrix(surface) : screenMatrix(surface);
     const scale = Math.sqrt(Math.abs(matrix.a * matrix.d - matrix.b * matrix.c));
     if (!(scale > 0)) return null;
     const { x, y } = new DOMPoint(event.clientX, event.clientY).matrixTransform(matrix.inverse());
@@ -114,6 +116,7 @@ export class DragController<Handle> implements ReactiveController {
     const { listeners, pointer } = this.#active!;
     this.#active = null;
     listeners.abort();
+    this.#ruler.putAway();
     const surface = this.target.surface();
     if (surface?.hasPointerCapture(pointer)) surface.releasePointerCapture(pointer);
   }

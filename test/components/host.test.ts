@@ -1,5 +1,5 @@
 import { expect, html } from '@open-wc/testing';
-import { resetMouse, sendMouse } from '@web/test-runner-commands';
+import { resetMouse, sendKeys, sendMouse } from '@web/test-runner-commands';
 import type { TemplateResult } from 'lit';
 import { apart, bringIntoView, centreOf, corneaFixture, dragMouse, drawn, listen, onEye } from './support.js';
 
@@ -60,6 +60,38 @@ describe('astig-cornea in a host page', () => {
     await drawn(view);
     expect(view.shadowRoot!.querySelector('[part~="incision"]')).to.not.equal(null);
   });
+
+  it('keeps up with a page that slides and turns under the pointer in the middle of a drag', async () => {
+    const { eye, cornea } = await corneaFixture((inner) => html`<div class="host">${inner}</div>`);
+    const host = cornea.closest<HTMLElement>('.host')!;
+    await dragMouse(centreOf(cornea, INCISION), onEye(cornea, 120, 6.75), { hold: true });
+    for (const [transform, target] of [['translate(40px, 25px)', 70], ['rotate(20deg)', 130]] as const) {
+      host.setAttribute('style', `transform: ${transform}`);
+      await drawn(cornea);
+      // The pointer is where the user sees it, on a page that has been painted.
+      for (let frame = 0; frame < 2; frame += 1) await new Promise(requestAnimationFrame);
+      await sendMouse({ type: 'move', position: onEye(cornea, target, 6.75) });
+      expect(apart(eye.incisionSite!, target), transform).to.be.at.most(1.5);
+    }
+    await sendMouse({ type: 'up' });
+  });
+
+  const ENDS: Record<string, (cornea: Element) => Promise<void>> = {
+    release: () => sendMouse({ type: 'up' }),
+    Escape: () => sendKeys({ press: 'Escape' }),
+    removal: async (cornea) => cornea.remove(),
+  };
+  for (const [name, end] of Object.entries(ENDS)) {
+    it(`leaves nothing behind in the drawing when a drag ends by ${name}`, async () => {
+      const { cornea } = await corneaFixture();
+      const drawing = cornea.shadowRoot!.querySelector('svg')!;
+      const hidden = (): number => drawing.querySelectorAll('[visibility="hidden"]').length;
+      await dragMouse(centreOf(cornea, INCISION), onEye(cornea, 120, 6.75), { hold: true });
+      expect(hidden()).to.be.above(0);
+      await end(cornea);
+      expect(hidden()).to.equal(0);
+    });
+  }
 
   it('lets go when it is removed in the middle of a drag', async () => {
     const { eye, cornea } = await corneaFixture();
