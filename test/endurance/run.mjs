@@ -26,8 +26,9 @@ const TOLD = ['compiled', 'whole'];
 
 const MARKUP = `<astig-case id="eye" eye="right" flat-k="42.5" steep-k="44.25" steep-meridian="180" age="70" back-surface="typical"
   incision-site="20" arc-site="0" arc-count="2" arc-depth="500" lens-cylinder="1" lens-meridian="170">
-  ${['cornea', 'vectors', 'summary', 'entry', 'sweep', 'options', 'sight', 'explain', 'pencil', 'sheet'].map((name) => `<astig-${name}></astig-${name}>`).join('')}
-</astig-case><astig-vectors for="eye"></astig-vectors>`;
+  ${['cornea', 'vectors', 'summary', 'entry', 'sweep', 'options', 'sight', 'explain', 'pencil', 'sheet', 'outcomes'].map((name) => `<astig-${name}></astig-${name}>`).join('')}
+</astig-case><astig-vectors for="eye"></astig-vectors>
+<astig-steps><astig-case steep-k="44"><astig-step></astig-step><astig-step incision-site="180" predict="What remains?"></astig-step><astig-vectors></astig-vectors></astig-case></astig-steps>`;
 
 const server = await serve({ '/library.js': await bundle(), '/page.html': hostPage({ body: '<main></main>', source: '/library.js' }) });
 const browser = await puppeteer.launch({
