@@ -1,5 +1,6 @@
 /** What the monkey can do. Each says what the page may expect of it, for the checks that follow. */
 import { sendKeys, sendMouse } from '@web/test-runner-commands';
+import { INVENTED_SLIPS, inventedResults } from '../../stories/results.js';
 import { middleOf } from '../components/place.js';
 import { TAGS, deepAll, focused, views } from './page.js';
 import type { Playground } from './page.js';
@@ -17,6 +18,9 @@ type Action = (ground: Playground, luck: Chance) => Promise<Deed | null> | Deed 
 
 /** Texts as they are typed and pasted; words that would look like a fault when they are quoted are left out. */
 const TYPED = ['', ' ', '0', '-0', '44', '44.25', '43,5', '7.8', '2.4', '180', '180.5', '360', '999999', '-3', '1e3', '.', '-', '٤٤', '４４', '<b>44</b>', '43 D', '90°', '😀', '\ud800', 'x'.repeat(300)];
+
+/** Tables as they are chosen: good, with slips, and what is none. */
+const TABLES = [inventedResults(40), `${inventedResults(12)}\n${INVENTED_SLIPS}`, '', 'eye,age\nright', '\ud800;\t"', 'x'.repeat(5000)];
 
 const SETTINGS: Record<string, readonly string[]> = {
   eye: ['right', 'left', 'both'],
@@ -106,7 +110,7 @@ const keys: Action = async (_ground, luck) => {
 };
 
 function textField(ground: Playground, luck: Chance): HTMLInputElement | null {
-  const fields = deepAll<HTMLInputElement>(ground.root, 'input:not([type=range], [type=radio], [type=checkbox])').filter((field) => !field.disabled && !field.readOnly);
+  const fields = deepAll<HTMLInputElement>(ground.root, 'input:not([type=range], [type=radio], [type=checkbox], [type=file])').filter((field) => !field.disabled && !field.readOnly);
   return fields.length ? luck.one(fields) : null;
 }
 
@@ -120,6 +124,17 @@ const type: Action = (ground, luck) => {
   field.dispatchEvent(new InputEvent('input', { bubbles: true, composed: true, inputType: pasted ? 'insertFromPaste' : 'insertText', data: text }));
   if (luck.yes(0.8)) field.dispatchEvent(new Event('change', { bubbles: true }));
   return user(pasted ? 'paste' : 'type', 2);
+};
+
+const give: Action = (ground, luck) => {
+  const fields = deepAll<HTMLInputElement>(ground.root, 'input[type=file]').filter(({ disabled }) => !disabled);
+  if (fields.length === 0) return null;
+  const field = luck.one(fields);
+  const given = new DataTransfer();
+  given.items.add(new File([luck.one(TABLES)], 'eyes.csv', { type: 'text/csv' }));
+  field.files = given.files;
+  field.dispatchEvent(new Event('change', { bubbles: true }));
+  return user('file', 0);
 };
 
 const slide: Action = (ground, luck) => {
@@ -223,7 +238,7 @@ const wait: Action = async (_ground, luck) => {
 };
 
 /** How often each comes, by weight. */
-const WEIGHTS: readonly [Action, number][] = [[drag, 20], [mouse, 1], [keys, 3], [type, 14], [slide, 10], [press, 8], [select, 4], [shortcut, 4], [set, 10], [mend, 5], [call, 3], [surroundings, 4], [removal, 6], [wait, 4]];
+const WEIGHTS: readonly [Action, number][] = [[drag, 20], [mouse, 1], [keys, 3], [type, 14], [give, 2], [slide, 10], [press, 8], [select, 4], [shortcut, 4], [set, 10], [mend, 5], [call, 3], [surroundings, 4], [removal, 6], [wait, 4]];
 
 const LIST = WEIGHTS.flatMap(([action, weight]) => Array.from({ length: weight }, () => action));
 
