@@ -23,6 +23,9 @@ const caseWith = (...views) => `<astig-case eye="right" flat-k="42.5" steep-k="4
 /** All that follows a plan while it moves. */
 export const CASE = caseWith('cornea', 'vectors', 'summary', 'entry', 'sweep', 'options');
 
+/** What the main job shows: four elements with the case. */
+export const MAIN = caseWith('cornea', 'vectors', 'summary');
+
 /** The two drawings alone, which is what others are asked to draw. */
 export const PAIR = caseWith('cornea', 'vectors');
 

@@ -1,11 +1,15 @@
 /** What a page pays before anything moves: bytes, time to the first drawing, memory. Beside a page with only Lit and one svg. */
-import { CASE, bundle, hostPage, median, openBrowser, openPage, root, serve } from './page.mjs';
+import { bundleOneFile } from '../one-file.mjs';
+import { CASE, MAIN, bundle, hostPage, median, openBrowser, openPage, pause, root, serve } from './page.mjs';
 
 export const title = 'Start and memory; beside: a page with only Lit and one svg';
 
 const LOADS = 15;
 const CASES = 200;
 const SLOWDOWNS = [1, 6];
+
+/** In which all that comes by itself after the first drawing has come, ms. */
+const AFTER = 300;
 
 /** The least that an element of this kind can be: Lit, one class, one svg. */
 const LEAST = `
@@ -16,11 +20,20 @@ const LEAST = `
     }
   });`;
 
+/** Pages of the library, built as it is published: one file at once, the rest when it is asked for. */
+const PAGES = {
+  main: { what: 'main job', body: MAIN, source: ['case', 'cornea', 'vectors', 'summary'].map((name) => `import './components/${name}/define.ts';`).join('\n') },
+  all: { what: 'all elements, six views shown', body: CASE, source: "import './components/define.ts';" },
+};
+
 export async function run() {
   const server = await serve(await pages());
   const browser = await openBrowser();
   try {
-    return [...bytes(server), ...(await drawings(browser, server)), ...(await memory(browser, server))];
+    const least = await loads(browser, server, 'least');
+    const rows = [];
+    for (const [name, { what }] of Object.entries(PAGES)) rows.push(...table(what, await loads(browser, server, name), least));
+    return [...rows, ...(await memory(browser, server))];
   } finally {
     await browser.close();
     server.close();
@@ -28,52 +41,56 @@ export async function run() {
 }
 
 async function pages() {
-  return {
-    '/library.js': await bundle(),
-    '/least.js': await bundle({ stdin: { contents: LEAST, resolveDir: root } }),
-    '/library.html': hostPage({ body: CASE, source: '/library.js' }),
-    '/least.html': hostPage({ body: '<least-drawing></least-drawing>', source: '/least.js' }),
-    '/library-many.html': hostPage({ body: '<main></main>', source: '/library.js' }),
-    '/least-many.html': hostPage({ body: '<main></main>', source: '/least.js' }),
-  };
-}
-
-function bytes(server) {
-  const [value, beside] = ['/library', '/least'].map((page) => (server.size(`${page}.js`) + server.size(`${page}.html`)) / 1000);
-  return [{ what: 'page and script, gzip -9, kB', value, beside, ratio: value / beside }];
-}
-
-async function drawings(browser, server) {
-  const rows = [];
-  for (const slowdown of SLOWDOWNS) {
-    const times = { library: [], least: [] };
-    for (let load = 0; load < LOADS; load += 1) {
-      for (const name of Object.keys(times)) times[name].push(await firstDrawing(browser, server.url(`/${name}.html`), slowdown));
-    }
-    const [value, beside] = [median(times.library), median(times.least)];
-    rows.push({ what: `first drawing, ms from the start of loading${slowdown === 1 ? '' : `, slowed down ${slowdown}×`}`, value, beside, ratio: value / beside });
+  const least = await bundle({ stdin: { contents: LEAST, resolveDir: root } });
+  const files = { '/least.js': least, '/least.html': hostPage({ body: '<least-drawing></least-drawing>', source: '/least.js' }), '/least-many.html': hostPage({ body: '<main></main>', source: '/least.js' }) };
+  for (const [name, { body, source }] of Object.entries(PAGES)) {
+    for (const { path, contents } of await bundleOneFile(root, { name, source })) files[`/${name}/${path}`] = contents;
+    files[`/${name}.html`] = hostPage({ body, source: `/${name}/${name}.js` });
+    files[`/${name}-many.html`] = hostPage({ body: '<main></main>', source: `/${name}/${name}.js` });
   }
-  return rows;
+  return files;
+}
+
+async function loads(browser, server, name) {
+  const results = [];
+  for (const slowdown of SLOWDOWNS) {
+    const found = [];
+    for (let load = 0; load < LOADS; load += 1) found.push(await loaded(browser, server.url(`/${name}.html`), slowdown));
+    results.push({ slowdown, ...Object.fromEntries(['first', 'atFirst', 'whole'].map((key) => [key, median(found.map((one) => one[key]))])) });
+  }
+  return results;
+}
+
+function table(what, library, least) {
+  const row = (figure, value, beside) => ({ what: `${what}: ${figure}`, value, beside, ratio: value / beside });
+  return [
+    row('on the wire before the first drawing, kB', library[0].atFirst, least[0].atFirst),
+    row('on the wire in the end, nothing touched, kB', library[0].whole, least[0].whole),
+    ...SLOWDOWNS.map((slowdown, index) => row(`first drawing, ms from the start of loading${slowdown === 1 ? '' : `, slowed down ${slowdown}×`}`, library[index].first, least[index].first)),
+  ];
 }
 
 /** The browser's own time of the first paint that shows something: neither page has anything to show without script. */
-async function firstDrawing(browser, url, slowdown) {
+async function loaded(browser, url, slowdown) {
   const { page, cdp } = await openPage(browser);
   await cdp.send('Network.setCacheDisabled', { cacheDisabled: true });
   await cdp.send('Emulation.setCPUThrottlingRate', { rate: slowdown });
   await page.goto(url, { waitUntil: 'load' });
-  const time = await page.evaluate(
+  const first = await page.evaluate(
     () =>
       new Promise((done) => {
         new PerformanceObserver((list) => list.getEntriesByName('first-contentful-paint').forEach(({ startTime }) => done(startTime))).observe({ type: 'paint', buffered: true });
       }),
   );
+  await pause(AFTER * slowdown);
+  const files = await page.evaluate(() => performance.getEntries().filter(({ transferSize }) => transferSize > 0).map(({ responseEnd, transferSize }) => ({ responseEnd, transferSize })));
   await page.close();
-  return time;
+  const size = (some) => some.reduce((total, { transferSize }) => total + transferSize, 0) / 1000;
+  return { first, atFirst: size(files.filter(({ responseEnd }) => responseEnd <= first)), whole: size(files) };
 }
 
 async function memory(browser, server) {
-  const library = await heaps(browser, server.url('/library-many.html'), CASE);
+  const library = await heaps(browser, server.url('/main-many.html'), MAIN);
   const least = await heaps(browser, server.url('/least-many.html'), '<least-drawing></least-drawing>');
   const row = (what, key) => ({ what, value: library[key], beside: least[key], ratio: library[key] / least[key] });
   return [
