@@ -5,10 +5,14 @@
  * few columns: number (x, y) at (block·height + y)·lanes + lane. Every routine does one block or a few rows and no more,
  * so that whoever calls can pause in between.
  */
-import { fourierPlan, invertLanes, makeLanes, transformLanes, type FourierPlan, type Lanes } from './sight-fourier.js';
+import { fourierPlan, inLanes, invertLanes, makeLanes, transformLanes, type Complex, type FourierPlan, type Lanes } from './sight-fourier.js';
 
-/** Rows or columns that are transformed together; measured fastest, with all passes near the processor. */
-const LANES = 16;
+/**
+ * Rows or columns that are transformed together; measured fastest, with all passes near the processor. Odd, for numbers
+ * a power of two apart push each other out of its cache: 16 lanes take twice as long. 13 leaves little of the last block
+ * empty.
+ */
+const LANES = 13;
 
 /** Pixels on either side of the blur for the ripple of a sharp edge to fade. */
 const MARGIN = 4;
@@ -25,10 +29,7 @@ export interface Grid {
   columns: Lanes;
 }
 
-export interface Spectrum {
-  re: Float64Array;
-  im: Float64Array;
-}
+export type Spectrum = Complex;
 
 /**
  * Length for a side that light may leave by `reach` pixels: twice that and a margin more, then up to the next of
@@ -65,52 +66,51 @@ export const ROWS_AT_ONCE = 2 * LANES;
 export function rowsForward(grid: Grid, strip: Float64Array, first: number, into: Spectrum): void {
   const { width, height, lanes, rows, rowPlan } = grid;
   const pairs = Math.min(lanes, (height - first) / 2);
-  for (let j = 0; j < pairs; j += 1) {
-    const even = 2 * j * width;
-    for (let x = 0; x < width; x += 1) {
-      rows.re[x * lanes + j] = strip[even + x]!;
-      rows.im[x * lanes + j] = strip[even + width + x]!;
-    }
-  }
-  transformLanes(rowPlan, rows);
+  transformLanes(rowPlan, rows, { re: strip, im: strip.subarray(width), step: 1, laneStep: 2 * width, lanesIn: pairs });
   for (let x = 0; x <= width / 2; x += 1) separate(grid, x, first, pairs, into);
 }
 
 /** Two real rows A and B went in as A + iB: A = (Z(x) + Z*(−x))/2 and B = (Z(x) − Z*(−x))/2i. */
 function separate({ width, height, lanes, rows: { re, im } }: Grid, x: number, first: number, pairs: number, into: Spectrum): void {
-  const here = x * lanes;
-  const there = (x ? width - x : 0) * lanes;
+  const mirror = (x ? width - 2 * x : 0) * lanes;
+  const { re: outRe, im: outIm } = into;
   let to = (((x / lanes) | 0) * height + first) * lanes + (x % lanes);
-  for (let j = 0; j < pairs; j += 1, to += 2 * lanes) {
-    into.re[to] = (re[here + j]! + re[there + j]!) / 2;
-    into.im[to] = (im[here + j]! - im[there + j]!) / 2;
-    into.re[to + lanes] = (im[here + j]! + im[there + j]!) / 2;
-    into.im[to + lanes] = (re[there + j]! - re[here + j]!) / 2;
+  for (let a = x * lanes, end = a + pairs; a < end; a += 1, to += 2 * lanes) {
+    const hereRe = re[a]!;
+    const hereIm = im[a]!;
+    const thereRe = re[a + mirror]!;
+    const thereIm = im[a + mirror]!;
+    outRe[to] = (hereRe + thereRe) / 2;
+    outIm[to] = (hereIm - thereIm) / 2;
+    outRe[to + lanes] = (hereIm + thereIm) / 2;
+    outIm[to + lanes] = (thereRe - hereRe) / 2;
   }
 }
 
 /** Transforms a block of columns, in place. */
-export function columnsForward({ height, lanes, columns, columnPlan }: Grid, block: number, spectrum: Spectrum): void {
-  const start = block * height * lanes;
-  const end = start + height * lanes;
-  columns.re.set(spectrum.re.subarray(start, end));
-  columns.im.set(spectrum.im.subarray(start, end));
-  transformLanes(columnPlan, columns);
-  spectrum.re.set(columns.re, start);
-  spectrum.im.set(columns.im, start);
+export function columnsForward(grid: Grid, block: number, spectrum: Spectrum): void {
+  const place = blockOf(grid, block, spectrum);
+  transformLanes(grid.columnPlan, grid.columns, inLanes(place, grid.lanes), place);
+}
+
+function blockOf({ height, lanes }: Grid, block: number, { re, im }: Spectrum): Complex {
+  const [start, end] = [block * height * lanes, (block + 1) * height * lanes];
+  return { re: re.subarray(start, end), im: im.subarray(start, end) };
 }
 
 /** Multiplies a block of columns by the real `factors`, which lie like a spectrum, and turns it back, into another. */
-export function columnsBack({ height, lanes, columns, columnPlan }: Grid, block: number, spectrum: Spectrum, factors: Float64Array, into: Spectrum): void {
-  const start = block * height * lanes;
-  const { re, im } = columns;
-  for (let i = 0; i < height * lanes; i += 1) {
-    re[i] = spectrum.re[start + i]! * factors[start + i]!;
-    im[i] = spectrum.im[start + i]! * factors[start + i]!;
+export function columnsBack(grid: Grid, block: number, spectrum: Spectrum, factors: Float64Array, into: Spectrum): void {
+  multiply(spectrum, factors, block * grid.height * grid.lanes, grid.columns);
+  invertLanes(grid.columnPlan, grid.columns, blockOf(grid, block, into));
+}
+
+/** Fills `re` and `im` with the product of as many numbers from `start` on. */
+function multiply(spectrum: Spectrum, factors: Float64Array, start: number, { re, im }: Complex): void {
+  const { re: fromRe, im: fromIm } = spectrum;
+  for (let i = 0; i < re.length; i += 1) {
+    re[i] = fromRe[start + i]! * factors[start + i]!;
+    im[i] = fromIm[start + i]! * factors[start + i]!;
   }
-  invertLanes(columnPlan, columns);
-  into.re.set(columns.re, start);
-  into.im.set(columns.im, start);
 }
 
 /**
@@ -126,14 +126,17 @@ export function rowsBack(grid: Grid, half: Spectrum, first: number): void {
 
 /** Z(x) = A(x) + iB(x), and Z(−x) = A*(x) + iB*(x). */
 function unite({ width, height, lanes, rows: { re, im } }: Grid, x: number, first: number, pairs: number, half: Spectrum): void {
-  const here = x * lanes;
-  const there = (x ? width - x : 0) * lanes;
+  const mirror = (x ? width - 2 * x : 0) * lanes;
+  const { re: halfRe, im: halfIm } = half;
   let from = (((x / lanes) | 0) * height + first) * lanes + (x % lanes);
-  for (let j = 0; j < pairs; j += 1, from += 2 * lanes) {
-    const [ar, ai, br, bi] = [half.re[from]!, half.im[from]!, half.re[from + lanes]!, half.im[from + lanes]!];
-    re[there + j] = ar + bi;
-    im[there + j] = br - ai;
-    re[here + j] = ar - bi;
-    im[here + j] = ai + br;
+  for (let a = x * lanes, end = a + pairs; a < end; a += 1, from += 2 * lanes) {
+    const evenRe = halfRe[from]!;
+    const evenIm = halfIm[from]!;
+    const oddRe = halfRe[from + lanes]!;
+    const oddIm = halfIm[from + lanes]!;
+    re[a + mirror] = evenRe + oddIm;
+    im[a + mirror] = oddRe - evenIm;
+    re[a] = evenRe - oddIm;
+    im[a] = evenIm + oddRe;
   }
 }
