@@ -106,6 +106,9 @@ export class AstigOutcomes extends AstigDrawing {
       if (this.data !== null) this.#read();
       else this.#findings = null;
     }
+    const focused = this.shadowRoot?.activeElement;
+    // The button goes with the reading; who stood on it stands where a table is chosen.
+    if (this.share === null && focused?.matches('.cancel')) this.shadowRoot!.querySelector('input')!.focus();
   }
 
   protected override updated(changed: PropertyValues<this>): void {

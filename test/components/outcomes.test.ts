@@ -98,8 +98,10 @@ describe('<astig-outcomes>', () => {
     const view = eye.querySelector('astig-outcomes')!;
     await view.updateComplete;
     await new Promise((resolve) => setTimeout(resolve, 100));
+    view.shadowRoot!.querySelector<HTMLElement>('.cancel')!.focus();
     click(view.shadowRoot!, '.cancel');
     await settled(view);
     expect(text(view.shadowRoot!, '[role=status]')).to.equal('Reading was cancelled.');
+    expect(view.shadowRoot!.activeElement?.localName, 'the button has gone, and the focus is where a table is chosen').to.equal('input');
   });
 });

@@ -155,9 +155,10 @@ const press: Action = (ground, luck) => {
   );
   if (buttons.length === 0) return null;
   const button = luck.one(buttons);
+  const told = (button.textContent || button.className || (button as HTMLInputElement).value).trim();
   button.focus({ preventScroll: true });
   button.click();
-  return user(`click ${button.localName}`, 2);
+  return user(`click ${button.localName}=${told.slice(0, 24)}`, 2);
 };
 
 const select: Action = (ground, luck) => {
