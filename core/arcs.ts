@@ -29,10 +29,15 @@ export function arcFlattening(arcs: {
   const count = oneOf('arcCount', arcs.count, [0, 1, 2]);
   const rule = oneOf('rule', arcs.rule, ['with', 'against', 'oblique']);
   const method = oneOf('arcMethod', arcs.method, ['blade', 'laser']);
-  const years = arcs.age == null ? MODEL.arcs.referenceAge : allowed('age', arcs.age);
-  const intended = count === 0 ? 0 : intendedEffect(length, count, years, rule);
-  const expected = intended * (method === 'blade' ? MODEL.arcs.bladeShare : MODEL.arcs.laserShare);
-  return { intended, expected, ...arcSpread(count === 0 ? 0 : expected, count) };
+  const age = arcs.age == null ? null : allowed('age', arcs.age);
+  const effect = arcEffect(length, count, age, rule, method);
+  return { ...effect, ...arcSpread(effect.expected, count) };
+}
+
+/** Intended and expected effect of arcs of which everything has been checked. */
+export function arcEffect(length: number, count: number, age: number | null, rule: Rule, method: ArcMethod): Pick<ArcEffect, 'intended' | 'expected'> {
+  const intended = count === 0 ? 0 : intendedEffect(length, count, age ?? MODEL.arcs.referenceAge, rule);
+  return { intended, expected: intended * (method === 'blade' ? MODEL.arcs.bladeShare : MODEL.arcs.laserShare) };
 }
 
 /** Standard deviations of arcs that are expected to flatten by `expected` dioptres; none without arcs. */

@@ -7,6 +7,9 @@ import type { Astigmatism, BackSurface } from './types.js';
 /** A number of dioptres, an @, and a meridian in degrees. */
 const MEASURED = /^\s*(\d+(?:\.\d+)?)\s*@\s*(\d+(?:\.\d+)?)\s*°?\s*$/;
 
+/** What was read last: a plan that is moved keeps its back surface, and is asked for it again and again. */
+let last: { text: string; read: Astigmatism } | null = null;
+
 /**
  * What the posterior cornea adds to the front astigmatism. `omitted` adds nothing, `typical` the population mean
  * against the rule whatever the front is (one constant does as well as formulae with more terms), `"0.30@180"` what was measured.
@@ -16,10 +19,15 @@ const MEASURED = /^\s*(\d+(?:\.\d+)?)\s*@\s*(\d+(?:\.\d+)?)\s*°?\s*$/;
 export function backSurface(kind: BackSurface, _front?: Astigmatism): Astigmatism {
   if (kind === 'omitted') return { magnitude: 0, meridian: 180 };
   if (kind === 'typical') return { magnitude: MODEL.backSurface.typical, meridian: 180 };
-  const measured = typeof kind === 'string' ? MEASURED.exec(kind) : null;
-  const magnitude = Number(measured?.[1]);
-  const along = Number(measured?.[2]);
+  if (last?.text !== kind) last = { text: kind, read: measured(kind) };
+  return { ...last.read };
+}
+
+function measured(kind: string): Astigmatism {
+  const found = typeof kind === 'string' ? MEASURED.exec(kind) : null;
+  const magnitude = Number(found?.[1]);
+  const along = Number(found?.[2]);
   const { min, max } = BACK_SURFACE_LIMITS;
-  if (measured && magnitude >= min && magnitude <= max && along <= 180) return { magnitude, meridian: meridian(along) };
+  if (found && magnitude >= min && magnitude <= max && along <= 180) return { magnitude, meridian: meridian(along) };
   throw refused('backSurface', kind, 'backSurface', { min, max });
 }

@@ -2,7 +2,7 @@ import { meridian, site } from './angle.js';
 import { RefusedValue, allowed, oneOf, refused } from './check.js';
 import type { LIMITS } from './limits.js';
 import { backSurface } from './backSurface.js';
-import { fromReadings } from './keratometry.js';
+import { refuseSteepBelowFlat } from './keratometry.js';
 import { checkedFigures } from './own-figures.js';
 import { checkedRisks } from './risks.js';
 import type { CompletePlan, EyePlan } from './types.js';
@@ -43,32 +43,26 @@ export function completePlan(plan: EyePlan): CompletePlan {
   if (typeof plan !== 'object' || plan === null || Array.isArray(plan)) {
     throw new RefusedValue('plan', plan, 'an object with the fields of an eye and its plan, such as eye and steepK');
   }
-  const given = <Field extends keyof CompletePlan>(field: Field): CompletePlan[Field] =>
-    (plan[field] ?? DEFAULTS[field]) as CompletePlan[Field];
-  const required = (field: keyof typeof LIMITS & keyof CompletePlan): number => allowed(field, given(field));
-  const optional = (field: keyof typeof LIMITS & keyof CompletePlan): number | null =>
-    plan[field] == null ? null : allowed(field, plan[field]);
-
   const complete: CompletePlan = {
-    eye: oneOf('eye', given('eye'), ['right', 'left']),
-    flatK: required('flatK'),
-    steepK: required('steepK'),
-    steepMeridian: meridian(required('steepMeridian')),
-    age: optional('age'),
-    backSurface: given('backSurface'),
-    incisionSite: place(optional('incisionSite')),
-    incisionWidth: required('incisionWidth'),
-    incisionFlattening: optional('incisionFlattening'),
-    arcSite: place(optional('arcSite')),
-    arcLength: required('arcLength'),
-    arcCount: oneOf('arcCount', given('arcCount'), [0, 1, 2]),
-    arcZone: required('arcZone'),
-    arcDepth: optional('arcDepth'),
-    arcMethod: oneOf('arcMethod', given('arcMethod'), ['blade', 'laser']),
-    arcFlattening: optional('arcFlattening'),
-    localThickness: optional('localThickness'),
-    lensCylinder: optional('lensCylinder'),
-    lensMeridian: plan.lensMeridian == null ? null : meridian(required('lensMeridian')),
+    eye: oneOf('eye', plan.eye ?? DEFAULTS.eye, ['right', 'left']),
+    flatK: allowed('flatK', plan.flatK ?? DEFAULTS.flatK),
+    steepK: allowed('steepK', plan.steepK ?? DEFAULTS.steepK),
+    steepMeridian: meridian(allowed('steepMeridian', plan.steepMeridian ?? DEFAULTS.steepMeridian)),
+    age: optional('age', plan.age),
+    backSurface: plan.backSurface ?? DEFAULTS.backSurface,
+    incisionSite: place(optional('incisionSite', plan.incisionSite)),
+    incisionWidth: allowed('incisionWidth', plan.incisionWidth ?? DEFAULTS.incisionWidth),
+    incisionFlattening: optional('incisionFlattening', plan.incisionFlattening),
+    arcSite: place(optional('arcSite', plan.arcSite)),
+    arcLength: allowed('arcLength', plan.arcLength ?? DEFAULTS.arcLength),
+    arcCount: oneOf('arcCount', plan.arcCount ?? DEFAULTS.arcCount, [0, 1, 2]),
+    arcZone: allowed('arcZone', plan.arcZone ?? DEFAULTS.arcZone),
+    arcDepth: optional('arcDepth', plan.arcDepth),
+    arcMethod: oneOf('arcMethod', plan.arcMethod ?? DEFAULTS.arcMethod, ['blade', 'laser']),
+    arcFlattening: optional('arcFlattening', plan.arcFlattening),
+    localThickness: optional('localThickness', plan.localThickness),
+    lensCylinder: optional('lensCylinder', plan.lensCylinder),
+    lensMeridian: plan.lensMeridian == null ? null : meridian(allowed('lensMeridian', plan.lensMeridian)),
     risks: checkedRisks(plan.risks),
     ownFigures: checkedFigures(plan.ownFigures),
   };
@@ -78,8 +72,7 @@ export function completePlan(plan: EyePlan): CompletePlan {
 
 /** Values that are each possible but do not go together. */
 function refuseContradictions(plan: CompletePlan): void {
-  const { flatK, steepK, steepMeridian } = plan;
-  fromReadings({ flat: flatK, steep: steepK, steepMeridian });
+  refuseSteepBelowFlat(plan.flatK, plan.steepK);
   backSurface(plan.backSurface);
   if (plan.arcCount > 0 && plan.arcSite === null) {
     throw refused('arcSite', null, plan.arcCount === 1 ? 'arcSite' : 'arcSites');
@@ -87,6 +80,10 @@ function refuseContradictions(plan: CompletePlan): void {
   if (plan.lensCylinder && plan.lensMeridian === null) {
     throw refused('lensMeridian', null, 'lensMeridian', { cylinder: plan.lensCylinder });
   }
+}
+
+function optional(field: keyof typeof LIMITS, value: number | null | undefined): number | null {
+  return value == null ? null : allowed(field, value);
 }
 
 function place(degrees: number | null): number | null {

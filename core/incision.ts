@@ -12,9 +12,14 @@ export function incisionFlattening(incision: { width: number; site: number; eye:
   const width = allowed('incisionWidth', incision.width);
   const where = allowed('incisionSite', incision.site);
   const eye = oneOf('eye', incision.eye, ['right', 'left']);
+  return { flattening: incisionEffect(width, where, eye), sd: incisionSpread(width) };
+}
+
+/** Expected flattening, D, by an incision of which everything has been checked. */
+export function incisionEffect(width: number, where: number, eye: EyeSide): number {
   const { base, perMillimetre, referenceWidth } = MODEL.incision;
   const temporal = Math.max(0, base + perMillimetre * (width - referenceWidth));
-  return { flattening: siteFactor(fromTemporal(where, eye)) * temporal, sd: incisionSpread(width) };
+  return siteFactor(fromTemporal(where, eye)) * temporal;
 }
 
 /** Standard deviation of the induced vector per component, D. */

@@ -27,7 +27,12 @@ export function radiusFromDioptres(dioptres: number): number {
 export function fromReadings(readings: { flat: number; steep: number; steepMeridian: number }): Astigmatism {
   const flat = allowed('flatK', readings.flat);
   const steep = allowed('steepK', readings.steep);
-  if (steep < flat) throw refused('steepK', steep, 'steepBelowFlat', { min: flat, max: LIMITS.steepK.max });
+  refuseSteepBelowFlat(flat, steep);
   const along = allowed('steepMeridian', readings.steepMeridian);
   return { magnitude: steep - flat, meridian: meridian(along) };
+}
+
+/** Readings that are each possible, but the wrong way round. */
+export function refuseSteepBelowFlat(flat: number, steep: number): void {
+  if (steep < flat) throw refused('steepK', steep, 'steepBelowFlat', { min: flat, max: LIMITS.steepK.max });
 }

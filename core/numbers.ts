@@ -1,6 +1,7 @@
 // All that calculates for one plan, without the texts on sources: what an element needs to draw. The search for plans is `options.js`.
 export * from './angle.js';
-export * from './arcs.js';
+export { arcFlattening, arcSpread, meanPowerShift } from './arcs.js';
+export type { ArcEffect } from './arcs.js';
 export * from './astigmatism.js';
 export * from './backSurface.js';
 export { cautionsFor } from './cautions.js';
@@ -16,8 +17,8 @@ export { DEFAULTS, FIELDS, completePlan } from './fields.js';
 export * from './circle.js';
 export * from './cyclotorsion.js';
 export * from './direction.js';
-export * from './incision.js';
-export * from './keratometry.js';
+export { incisionFlattening, incisionSpread } from './incision.js';
+export { KERATOMETRIC_CONSTANT, dioptresFromRadius, fromReadings, radiusFromDioptres } from './keratometry.js';
 export * from './lens.js';
 export * from './limits.js';
 export * from './model.js';

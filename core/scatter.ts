@@ -1,4 +1,5 @@
 import { RADIANS } from './angle.js';
+import { add } from './astigmatism.js';
 import { chanceWithin, smearedBy, turnedBy } from './spread.js';
 import type { Spread, Vector } from './types.js';
 
@@ -20,10 +21,13 @@ export interface Scatter {
 
 /** Mean and covariance of the result, exactly; that it is normally distributed is an approximation. */
 export function momentsOf({ start, base, placed, own, turning }: Scatter): Spread {
-  const turned = turnedBy(placed, turning);
+  const { mean, covariance } = turnedBy(placed, turning);
   const smeared = smearedBy(own, turning);
-  const [xx, xy, yy] = turned.covariance.map((value, index) => value + smeared[index]!) as Covariance;
-  return { mean: { x: start.x + turned.mean.x, y: start.y + turned.mean.y }, covariance: [[xx + base, xy], [xy, yy + base]] };
+  const xy = covariance[1] + smeared[1];
+  return {
+    mean: add(start, mean),
+    covariance: [[covariance[0] + smeared[0] + base, xy], [xy, covariance[2] + smeared[2] + base]],
+  };
 }
 
 type Marks = readonly (readonly [z: number, weight: number])[];

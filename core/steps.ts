@@ -1,15 +1,16 @@
 import { RADIANS, ruleOf } from './angle.js';
-import { arcFlattening, arcSpread } from './arcs.js';
+import { arcEffect, arcSpread } from './arcs.js';
 import { flattening, toVector } from './astigmatism.js';
 import { backSurface } from './backSurface.js';
-import { incisionFlattening } from './incision.js';
+import { incisionEffect, incisionSpread } from './incision.js';
 import { MODEL } from './model.js';
 import { covarianceAlong, turnedBy } from './spread.js';
 import type { Covariance } from './scatter.js';
 import type { Astigmatism, CompletePlan, PlanStep, Vector } from './types.js';
 
 /** A step with its own uncertainty, apart from that of the marks on the eye. */
-export interface Part extends PlanStep {
+export interface Part {
+  step: PlanStep;
   /** Mean of what it adds, D; short of `vector` where it may be turned against its marks. */
   mean: Vector;
   covariance: Covariance;
@@ -31,40 +32,33 @@ export function surgeryOf(plan: CompletePlan, before: Astigmatism): Part[] {
 
 function incisionPart(plan: CompletePlan): Part | null {
   if (plan.incisionSite === null) return null;
-  const model = incisionFlattening({ width: plan.incisionWidth, site: plan.incisionSite, eye: plan.eye });
   const own = plan.ownFigures?.incision;
-  const cut = plan.incisionFlattening ?? own?.flattening ?? model.flattening;
+  const cut = plan.incisionFlattening ?? own?.flattening ?? incisionEffect(plan.incisionWidth, plan.incisionSite, plan.eye);
   const along = flattening(cut, plan.incisionSite);
   // Torque is what the incision adds at 45° to its own meridian: a quarter turn further in the doubled plane.
   const across = flattening(own?.torque ?? 0, plan.incisionSite + 135);
   const vector = { x: along.x + across.x, y: along.y + across.y };
-  const variance = (own?.sd ?? model.sd) ** 2;
+  const variance = (own?.sd ?? incisionSpread(plan.incisionWidth)) ** 2;
   const basis = own || plan.incisionFlattening !== null ? 'own' : 'model';
-  return { source: 'incision', vector, intended: vector, mean: vector, covariance: [variance, 0, variance], cut, basis };
+  return { step: { source: 'incision', vector, intended: vector, basis }, mean: vector, covariance: [variance, 0, variance], cut };
 }
 
 function arcsPart(plan: CompletePlan, before: Astigmatism): Part | null {
   if (plan.arcCount === 0 || plan.arcSite === null) return null;
-  const { arcLength: length, arcCount: count, age, arcMethod: method } = plan;
-  const model = arcFlattening({ length, count, age, rule: ruleOf(before), method });
+  const model = arcEffect(plan.arcLength, plan.arcCount, plan.age, ruleOf(before), plan.arcMethod);
   const own = plan.ownFigures?.arcs;
   const cut = plan.arcFlattening ?? (own ? own.share * model.intended : model.expected);
-  const { sdAlong, sdAcross } = own ?? arcSpread(cut, count);
+  const { sdAlong, sdAcross } = own ?? arcSpread(cut, plan.arcCount);
   const vector = flattening(cut, plan.arcSite);
-  return {
-    source: 'arcs',
-    vector,
-    intended: flattening(plan.arcFlattening ?? model.intended, plan.arcSite),
-    mean: vector,
-    covariance: covarianceAlong(sdAlong, sdAcross, 2 * RADIANS * plan.arcSite),
-    cut,
-    basis: own || plan.arcFlattening !== null ? 'own' : 'model',
-  };
+  const intended = flattening(plan.arcFlattening ?? model.intended, plan.arcSite);
+  const basis = own || plan.arcFlattening !== null ? 'own' : 'model';
+  const covariance = covarianceAlong(sdAlong, sdAcross, 2 * RADIANS * plan.arcSite);
+  return { step: { source: 'arcs', vector, intended, basis }, mean: vector, covariance, cut };
 }
 
 function lensPart(plan: CompletePlan): Part | null {
   if (!plan.lensCylinder || plan.lensMeridian === null) return null;
   const vector = flattening(plan.lensCylinder, plan.lensMeridian);
   const { mean, covariance } = turnedBy(vector, MODEL.uncertainty.lensRotation);
-  return { source: 'lens', vector, intended: vector, mean, covariance, cut: 0, basis: 'measured' };
+  return { step: { source: 'lens', vector, intended: vector, basis: 'measured' }, mean, covariance, cut: 0 };
 }
