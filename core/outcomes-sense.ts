@@ -125,8 +125,8 @@ function turned(has: Has, unit: Unit): Sense {
   if (end === 'flat') return unsure('flatMeridian');
   if (has('steep') && unit === '°') return sure('meridian');
   if (has('magnitude') && !has('meridian', 'steep')) return unsure('axisUnclear');
-  if (has('steep', 'reading') && (unit === 'D' || unit === 'mm')) return has('steep') && has('reading') && !has('magnitude') ? sure('steep') : unsure('readingOrMeridian');
-  if (has('reading', 'first', 'second', 'magnitude')) return unsure('readingOrMeridian');
+  if (has('steep') && (unit === 'D' || unit === 'mm')) return has('reading') && !has('magnitude') ? sure('steep') : unsure('readingOrMeridian');
+  if (has('reading', 'second', 'magnitude')) return unsure('readingOrMeridian');
   return has('steep') ? sure('meridian') : unsure(has('meridian') ? 'steepUnclear' : 'axisUnclear');
 }
 
@@ -136,6 +136,6 @@ function upright(has: Has, unit: Unit): Sense {
   if (end === null) return unsure('severalThings');
   if (has('magnitude')) return end === 'none' ? (unit === '°' ? unsure('readingOrMeridian') : sure('magnitude')) : unsure('severalThings');
   if (end === 'none') return sure(has('planned') && has('rest') ? 'magnitude' : null);
-  const read = has('reading', 'first', 'second', 'radius') || unit === 'D' || unit === 'mm';
+  const read = has('reading', 'first', 'second') || unit === 'D' || unit === 'mm';
   return read && unit !== '°' ? sure(end) : unsure('readingOrMeridian');
 }
