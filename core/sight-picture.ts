@@ -43,12 +43,11 @@ export function fillRows(picture: Picture, channel: number, strip: Float64Array,
   const light = (x: number, y: number): number => lights[data[4 * (y * width + x) + channel]!]!;
   for (let y = from; y < to; y += 1) {
     const start = (y - from) * size.width;
-    const low = y < height ? 0 : share(y - height, size.height - height, reach.height);
-    const [above, below] = [Math.min(y, height - 1), y < height ? y : 0];
-    const at = (x: number): number => light(x, above) * (1 - low) + light(x, below) * low;
+    const [row, first] = [Math.min(y, height - 1), share(y - height, size.height - height, reach.height)];
+    const at = (x: number): number => light(x, row) * (1 - first) + light(x, 0) * first;
     for (let x = 0; x < width; x += 1) strip[start + x] = at(x);
-    const [last, first] = [at(width - 1), at(0)];
-    for (let x = width; x < size.width; x += 1) strip[start + x] = last + (first - last) * share(x - width, size.width - width, reach.width);
+    const [right, left] = [at(width - 1), at(0)];
+    for (let x = width; x < size.width; x += 1) strip[start + x] = right + (left - right) * share(x - width, size.width - width, reach.width);
   }
 }
 
@@ -57,7 +56,7 @@ export interface Size {
   height: number;
 }
 
-/** How much of the far edge is in the i-th of n pixels of padding: 0, then a cosine from 0 to 1, then 1. */
+/** How much of the far edge is in the i-th of n pixels of padding: 0, then a cosine from 0 to 1, then 1; 0 before the padding. */
 function share(i: number, n: number, reach: number): number {
   const at = (i + 0.5 - reach) / (n - 2 * reach);
   return at <= 0 ? 0 : at >= 1 ? 1 : (1 - Math.cos(Math.PI * at)) / 2;

@@ -32,8 +32,8 @@ export function waveTransfer(apart: number, along: number, across: number): numb
   return (4 / Math.PI) * end * total;
 }
 
-/** Few different numbers, so that few rules are worked out: 16, 24, 32, 48, 64 … */
-function pointsFor(phase: number): number {
+/** Points for so many radians of phase. Few different numbers, so that few rules are worked out: 16, 24, 32, 48, 64 … */
+export function pointsFor(phase: number): number {
   const wanted = LEAST_POINTS + POINTS_PER_RADIAN * phase;
   let points = LEAST_POINTS;
   while (points < wanted) points *= 2;

@@ -26,10 +26,14 @@ describe('bytes and light', () => {
     }
   });
 
-  test('light between two bytes becomes the nearer, to 0.05 of a byte; what is too dark or too bright is cut off', () => {
+  test('light between two bytes becomes the nearer, to 0.03 of a byte; what is too dark or too bright is cut off', () => {
     const byteOf = byteOfLight();
-    for (let light = 0; light <= 1; light += 0.000_137) expect(Math.abs(byteOf(light) - 255 * fromLight(light))).toBeLessThan(0.55);
+    const off = (light: number): number => Math.abs(byteOf(light) - 255 * fromLight(light));
+    for (let light = 0; light <= 1; light += 0.000_137) expect(off(light)).toBeLessThan(0.53);
+    // Where a step of light is the largest part of a byte.
+    for (let light = 0; light <= 0.004; light += 0.000_001_37) expect(off(light)).toBeLessThan(0.53);
     expect([byteOf(-0.2), byteOf(1.3)]).toEqual([0, 255]);
+    for (const almost of [1e-5, 1e-6, 1e-9, 1e-15]) expect([byteOf(almost), byteOf(1 - almost)]).toEqual([0, 255]);
     for (let value = 0; value <= 1; value += 0.01) expect(Math.abs(fromLight(toLight(value)) - value)).toBeLessThan(1e-7);
   });
 });
@@ -156,6 +160,26 @@ describe('one after the other', () => {
     for (const given of [options(0.5, -1, 30), options(3, -2, 100), options(0.5, -1, 30), options(0.25, 0, 180, { model: 'wave' }), options(0.5, -1, 30)]) {
       expect(apart(kept.blur(given), blur(shot, given))).toBe(0);
     }
+  });
+
+  test('planes of the same width or the same height alone are not taken for each other', () => {
+    const kept = new Blurrer(shot);
+    // Blurred upwards alone, not at all, and across alone: one side of the plane changes, then the other.
+    for (const given of [options(0, -4, 180), options(0, 0, 180), options(0, -4, 90), options(0, -4, 180)]) {
+      expect(apart(kept.blur(given), blur(shot, given))).toBe(0);
+    }
+  });
+
+  test('the picture is carried over into frequencies once for errors of like size: the next blur has less to do', () => {
+    const kept = new Blurrer(shot);
+    const slices = (given: BlurOptions): number => {
+      let count = 0;
+      for (const steps = kept.steps(given); !steps.next().done;) count += 1;
+      return count;
+    };
+    const [first, second] = [slices(options(0.5, -1, 30)), slices(options(0.5, -1.05, 31))];
+    expect(second).toBeLessThan(first);
+    expect(slices(options(0.5, -1, 30))).toBe(second);
   });
 
   test('slices give the same picture as one go, and there are many', () => {

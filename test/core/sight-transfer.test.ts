@@ -5,7 +5,7 @@ import {
 } from '../../core/sight.js';
 import type { Refraction } from '../../core/types.js';
 import { quickDiscTransform } from '../../core/sight-bessel.js';
-import { waveTransfer } from '../../core/sight-wave.js';
+import { pointsFor, waveTransfer } from '../../core/sight-wave.js';
 import { gaussRule } from '../../core/sight-quadrature.js';
 import { RUNS, between } from './plans.js';
 import { RADIANS, SHARP, rimRay } from './sight-support.js';
@@ -71,7 +71,7 @@ describe('the wavefront', () => {
   });
 
   test('of an eye without an error is three zeros without a sign', () => {
-    expect(wavefront(SHARP, 4)).toEqual({ c20: 0, c22: 0, c2m2: 0 });
+    for (const axis of [45, 90, 135, 180]) expect([axis, wavefront({ ...SHARP, axis }, 4)]).toEqual([axis, { c20: 0, c22: 0, c2m2: 0 }]);
   });
 
   test('has its refraction in minus cylinders, or in plus cylinders where these are asked for', () => {
@@ -179,6 +179,13 @@ describe('the transfer', () => {
     }
     console.log(`transfer as waves, some dozens of radians of phase: worst error ${worst.toExponential(1)}`);
     expect(worst).toBeLessThan(1e-10);
+  });
+
+  test('as waves takes the smallest rule that has 0.6 points a radian and 16 beside', () => {
+    const sizes = Array.from({ length: 12 }, (_, k) => [16 * 2 ** k, 24 * 2 ** k]).flat();
+    for (const phase of [0, 1, 13.3, 13.4, 80, 186, 187, 3386, ...Array.from({ length: 200 }, (_, i) => i * 37.7)]) {
+      expect([phase, pointsFor(phase)]).toEqual([phase, sizes.find((points) => points >= 16 + 0.6 * phase)]);
+    }
   });
 
   test('as waves ends at the cut-off and is 0 beyond it', () => {
