@@ -183,7 +183,8 @@ describe('the transfer', () => {
 
   test('as waves takes the smallest rule that has 0.6 points a radian and 16 beside', () => {
     const sizes = Array.from({ length: 12 }, (_, k) => [16 * 2 ** k, 24 * 2 ** k]).flat();
-    for (const phase of [0, 1, 13.3, 13.4, 80, 186, 187, 3386, ...Array.from({ length: 200 }, (_, i) => i * 37.7)]) {
+    // 32 / 0.6 wants 48 points to the bit.
+    for (const phase of [0, 1, 13.3, 13.4, 32 / 0.6, 80, 186, 187, 3386, ...Array.from({ length: 200 }, (_, i) => i * 37.7)]) {
       expect([phase, pointsFor(phase)]).toEqual([phase, sizes.find((points) => points >= 16 + 0.6 * phase)]);
     }
   });
