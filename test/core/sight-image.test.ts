@@ -34,6 +34,8 @@ describe('bytes and light', () => {
     // Where a step of light is the largest part of a byte.
     for (let light = 0; light <= 0.004; light += 0.000_001_37) expect(off(light)).toBeLessThan(0.53);
     expect([byteOf(-0.2), byteOf(1.3)]).toEqual([0, 255]);
+    // The straight part of sRGB holds up to its end and there, too.
+    expect([toLight(0.04045), fromLight(0.0031308)]).toEqual([0.04045 / 12.92, 12.92 * 0.0031308]);
     for (let value = 0; value <= 1; value += 0.01) expect(Math.abs(fromLight(toLight(value)) - value)).toBeLessThan(1e-7);
   });
 });

@@ -30,7 +30,9 @@ describe.each([[16, 16], [40, 36], [72, 32], [32, 72], [96, 80], [20, 60]])('a p
   const place = (x: number, y: number): number => (Math.floor(x / grid.lanes) * height + y) * grid.lanes + (x % grid.lanes);
 
   test('has the spectrum that is defined, in half its columns', () => {
+    // No block more than these columns need.
     expect(spectrum.re.length).toBeGreaterThanOrEqual((width / 2 + 1) * height);
+    expect(spectrum.re.length).toBeLessThan((width / 2 + 1 + grid.lanes) * height);
     for (const [kx, ky] of [[0, 0], [1, 0], [0, 1], [3, 5], [width / 2, 0], [width / 2, height / 2], [width / 2 - 1, height - 1], [width / 4, height / 2 + 1]] as const) {
       let [re, im] = [0, 0];
       plane.forEach((value, i) => {

@@ -43,7 +43,10 @@ describe('between two pauses', () => {
     const { grid, spectra, half, factors } = finished(prepare(SHOT, [0, 1, 2], look));
     expect([grid.width, grid.height, spectra.length]).toEqual([look.size.width, look.size.height, 3]);
     for (const channels of [[0], [0, 1, 2]]) expect(count(prepare(SHOT, channels, look))).toBe(channels.length * (strips(look.size.height) + grid.blocks));
-    expect(count(turnBack({ grid, spectra, half, factors }, spectra[0]!, SHOT, new Uint8ClampedArray(SHOT.data.length), 0))).toBe(grid.blocks + strips(SHOT.height));
+    for (const height of [SHOT.height, ROWS_AT_ONCE]) {
+      const turned = turnBack({ grid, spectra, half, factors }, spectra[0]!, { width: 50, height }, new Uint8ClampedArray(4 * 50 * height), 0);
+      expect(count(turned)).toBe(grid.blocks + strips(height));
+    }
   });
 
   test.each([16, 100, 128, 16_384])('the transfer is asked at no more than about %d points, at each of them once, at the highest twice', (atOnce) => {
