@@ -37,7 +37,7 @@ export function suggestPlans(eye: EyePlan, limits: PlanLimits = {}): SuggestedPl
     const beaten = judged.some((other) => noMore(other.surgery, rivals.surgery) && other.chance > rivals.chance + UNSURE);
     if (!beaten) judged.push(bestOf(rivals));
   }
-  const worthwhile = judged.filter((one) => !judged.some((other) => other !== one && beats(other, one))).sort(byRank);
+  const worthwhile = judged.filter((one) => !judged.some((other) => beats(other, one))).sort(byRank);
   const first = new Map(worthwhile.toReversed().map((option) => [kindOf(option.plan), option]));
   return listed(worthwhile.filter((option) => first.get(kindOf(option.plan)) === option)).map((option, _, all) => {
     const { plan, outcome, ofHundred, surgery } = option;
@@ -77,7 +77,7 @@ function gathered(plans: Iterable<CompletePlan>): Rivals[] {
     rivals.chance = Math.max(rivals.chance, chance);
     all.set(key, rivals);
   }
-  return [...all.values()].sort((a, b) => amount(a) - amount(b));
+  return [...all.values()];
 }
 
 /** The best of plans with the same surgery. Only those are judged exactly that may still be better than the best so far. */
@@ -123,9 +123,9 @@ function byRank(a: Judged, b: Judged): number {
   );
 }
 
-/** Whether a plan does at least as well with no more of anything, and better or with less of something. */
+/** Whether a plan does no more of anything and stands before the other: it does at least as well, and better or with less of something. */
 function beats(a: Judged, b: Judged): boolean {
-  return a.ofHundred >= b.ofHundred && noMore(a.surgery, b.surgery) && byRank(a, b) < 0;
+  return noMore(a.surgery, b.surgery) && byRank(a, b) < 0;
 }
 
 /**
@@ -134,9 +134,4 @@ function beats(a: Judged, b: Judged): boolean {
  */
 function listed(ranked: Judged[]): Judged[] {
   return ranked.length <= LISTED ? ranked : [...ranked.slice(0, LISTED - 1), ranked.at(-1)!];
-}
-
-/** Something to order plans by how much is done; the weights only break ties. */
-function amount({ surgery }: { surgery: Surgery }): number {
-  return 1000 * surgery.arcs + 500 * Number(surgery.lens > 0) + surgery.arcDegrees + surgery.width;
 }

@@ -19,11 +19,15 @@ function firsts(list: readonly Ranked[], kind: (one: Ranked) => string): Ranked[
   return list.filter((one) => !seen.has(kind(one)) && seen.add(kind(one)));
 }
 
-function listed(eye: EyePlan, grid: Grid): Ranked[] {
+/** All that are worth a place, the list's length apart. */
+function worthwhile(eye: EyePlan, grid: Grid): Ranked[] {
   const all = tryAll(eye, grid).map((tried) => ({ ...tried, chance: evaluatePlan(tried.plan).chanceWithin(0.5) })).sort(order);
   const bestOfSame = firsts(all, ({ surgery: { arcs, arcDegrees, lens, width } }) => [arcs, arcDegrees, lens > 0, width].join());
   const unbeaten = bestOfSame.filter((one) => !bestOfSame.some((other) => other.ofHundred >= one.ofHundred && noMore(other.surgery, one.surgery) && (other.ofHundred > one.ofHundred || less(other.surgery, one.surgery))));
-  const kinds = firsts(unbeaten, ({ plan, surgery }) => [plan.incisionSite, plan.incisionWidth, surgery.arcs, surgery.lens > 0].join());
+  return firsts(unbeaten, ({ plan, surgery }) => [plan.incisionSite, plan.incisionWidth, surgery.arcs, surgery.lens > 0].join());
+}
+
+function shortened(kinds: Ranked[], grid: Grid): Ranked[] {
   return kinds.length > 6 ? [...kinds.slice(0, 5), kinds.find(({ surgery }) => surgery.arcs === 0 && surgery.lens === 0 && surgery.width === Math.min(...grid.widths))!] : kinds;
 }
 
@@ -33,8 +37,19 @@ const shown = (list: readonly Tried[]): string[] => list.map((one) => said(one).
 describe.each(EYES)('%s', (_, eye) => {
   test.each<[string, Partial<Grid>]>([['everything', {}], ['one arc, strong lenses', { arcs: 1, lenses: [2, 4.5] }], ['no lens', { lenses: [] }], ['no arcs', { arcs: 0 }]])('%s', (_name, some) => {
     const grid = { ...LIMITS, ...some };
-    expect(shown(suggestPlans(eye, grid))).toEqual(shown(listed(eye, grid)));
+    expect(shown(suggestPlans(eye, grid))).toEqual(shown(shortened(worthwhile(eye, grid), grid)));
   });
+});
+
+// Eyes and blades with which seven to nine plans remain: the last one listed is that with the least surgery, and no other.
+test.each<[string, EyePlan, Grid]>([
+  ['five widths against the rule', { eye: 'left', flatK: 43, steepK: 44, steepMeridian: 5, age: 70 }, { sites: [180, 90, 0], widths: [1.8, 2.2, 2.6, 3, 3.4], lenses: [2] }],
+  ['five widths, the widest first', { eye: 'left', flatK: 43, steepK: 44, steepMeridian: 5, age: 70 }, { sites: [180, 90, 0], widths: [3.4, 3, 2.6, 2.2, 1.8], lenses: [2] }],
+  ['two widths and three dioptres', { eye: 'right', flatK: 43, steepK: 46, steepMeridian: 150, age: 70, backSurface: 'typical' }, { sites: [180, 90, 0], widths: [2.2, 2.8], lenses: [2] }],
+])('of more than six plans the first five and the last: %s', (_, eye, grid) => {
+  const all = worthwhile(eye, grid);
+  expect(all.length).toBeGreaterThan(6);
+  expect(shown(suggestPlans(eye, grid))).toEqual(shown(shortened(all, grid)));
 });
 
 test('what a plan gains is told over the best of those with less surgery and less chance', () => {
