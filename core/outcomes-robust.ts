@@ -17,10 +17,10 @@ const REACH = Math.sqrt(Math.log(1 - TAKEN) / Math.log(0.5));
 const SAME = 1e-9;
 
 /**
- * Point with the least sum of distances to all points, to about 1e-9 D. Weiszfeld's iteration as mended by Vardi & Zhang
- * (2000), which does not stop where it meets an eye: tables rounded to 0.25 D have many at the same place. It always
- * comes nearer but may only creep, so a step by Newton's method is taken instead wherever that comes
- * nearer still.
+ * Point with the least sum of distances to all points, to about 1e-8 D: nearer, the sums differ by their rounding alone.
+ * Weiszfeld's iteration as mended by Vardi & Zhang (2000), which does not stop where it meets an eye: tables rounded to
+ * 0.25 D have many at the same place. It always comes nearer but may only creep, so a step by Newton's method is taken
+ * instead wherever that comes nearer still.
  */
 export function spatialMedian(xs: Float64Array, ys: Float64Array, start: Vector): Vector {
   let point = start;
