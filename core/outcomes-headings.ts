@@ -34,7 +34,7 @@ function partTwins(headings: Heading[]): Said[] {
   return OUTCOME_COLUMNS.flatMap((column) => {
     const same = headings.filter((heading) => heading.column === column);
     if (same.length < 2) return [];
-    const why = said('duplicate', { column, headings: same.map(({ text, index }) => text || `${index + 1}`).join(', ') });
+    const why = said('duplicate', { column, headings: same.map(({ text }) => text).join(', ') });
     for (const heading of same) Object.assign(heading, { column: null, by: null, why });
     return [why];
   });

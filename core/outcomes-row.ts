@@ -231,7 +231,7 @@ export class RowReader {
   private fault(column: OutcomeColumn, cells: readonly string[], reason: Said): Fault {
     const place = this.places[column];
     if (place === undefined) return { column, heading: null, position: null, value: '', reason };
-    return { column, heading: this.headings[place]!.text, position: place + 1, value: cells[place] ?? '', reason };
+    return { column, heading: this.headings[place]!.text, position: place + 1, value: cells[place]!, reason };
   }
 
   private refuse(column: OutcomeColumn, id: OutcomeWording, values: Said['values'] = {}): null {

@@ -1,6 +1,7 @@
 /** Which column holds what: by words, by the user, or not at all. */
 import { describe, expect, test } from 'vitest';
-import { readTable, type OutcomeColumn } from '../../core/outcomes.js';
+import { OUTCOME_COLUMNS, readTable, type OutcomeColumn } from '../../core/outcomes.js';
+import { columnsNamed, matchHeadings } from '../../core/outcomes-headings.js';
 import { tableOf } from './outcomes-support.js';
 
 describe('columns', () => {
@@ -38,7 +39,19 @@ describe('columns', () => {
     const table = readTable(text, { mapping });
     expect(table.records).toHaveLength(1);
     expect(table.headings.map(({ by }) => by)).toEqual(['words', 'user', 'user', 'user', 'user', 'words']);
+    expect(readTable(text, { mapping: { ...mapping, age: undefined } })).toEqual(table);
     expect(readTable(text, { mapping: { ...mapping, eye: null } }).problems.map(({ id }) => id)).toEqual(['missingColumn']);
+  });
+
+  test('that the user has chosen elsewhere are not taken from the words of a heading, and what is no column is by nobody', () => {
+    const { headings, problems } = matchHeadings(['K1 pre', 'x', 'age', 'surgeon'], { flatBefore: 'x' });
+    expect(headings.map(({ column, by, why }) => [column, by, why])).toEqual([[null, null, null], ['flatBefore', 'user', null], ['age', 'words', null], [null, null, null]]);
+    expect(problems).toEqual([]);
+  });
+
+  test('are not looked for in texts of more than 200 characters', () => {
+    const named = (length: number): number => columnsNamed(['age', `${'x'.repeat(length - 17)} flat K before (D)`.slice(-length), '43']);
+    expect([named(199), named(200), named(201), named(2000)]).toEqual([2, 2, 1, 1]);
   });
 
   test('may have no headings at all', () => {
@@ -48,7 +61,8 @@ describe('columns', () => {
   });
 
   test.each([
-    [{ mapping: { nonsense: 1 } }, /^mapping: “nonsense” is refused/],
+    [{ mapping: { nonsense: 1 } }, `mapping: “nonsense” is refused; allowed is a mapping of ${OUTCOME_COLUMNS.join(', ')}.`],
+    [{ mapping: { eye: OUTCOME_COLUMNS.length } }, /^mapping\.eye: 21 is refused/],
     [{ mapping: { eye: 99 } }, /^mapping\.eye: 99 is refused; allowed is a heading of the table, or its number from 0 to 20\.$/],
     [{ mapping: { eye: 'no such' } }, /^mapping\.eye: “no such” is refused/],
     [{ delimiter: '|' }, /^delimiter: “\|” is refused/],

@@ -112,6 +112,12 @@ describe('figures that belong to another column', () => {
     expect(readTable(table([43.1, 44.2, 42.8, 45, 43.9, 41.5])).problems[0]!.values).toMatchObject({ column: 'meridianBefore', from: { value: 41.5, unit: '' }, to: { value: 45, unit: '' } });
   });
 
+  test('they are quoted as they stand, to the hundredth', () => {
+    const quoted = (...meridians: number[]) => readTable(table(meridians)).problems[0]!.text;
+    expect(quoted(43.1, 44, 42.85, 45, 43.9, 41.25)).toMatch(/ lie between 41\.25 and 45, /);
+    expect(quoted(43.1, 44, 42.85, 45.5, 43.9, 41)).toMatch(/ lie between 41 and 45\.5, /);
+  });
+
   test('meridians are not', () => {
     expect(ids(table([43, 44, 42, 45, 43, 91]))).toEqual([]);
     expect(ids(table([43, 44]))).toEqual([]);
