@@ -105,7 +105,7 @@ export function atSpectacles(cornea: Refraction, vertex: number = VERTEX): Refra
     if (nearness <= 0) throw new RefusedValue('vertex', vertex, `below ${(-1000 / power).toFixed(1)} mm, for a far point lies between glasses and eye`);
     return power / nearness;
   }) as [number, number];
-  return { sphere: along, cylinder: across - along + 0, axis: meridian(cornea.axis) };
+  return { sphere: along, cylinder: across - along, axis: meridian(cornea.axis) };
 }
 
 function correction(made: Steps, axialLength: number): Matrix {
