@@ -43,7 +43,7 @@ export function* textRows(text: string, delimiter: Delimiter): Generator<TextRow
 }
 
 /** What a spreadsheet takes for a formula: it begins with one of these, behind blanks or not, and is no plain number. */
-const FORMULA = /^(?![+-]?[\d.,]+$)(?:[\s'"]*[=+\-@＝＋－＠]|[\t\r\n]\s*\S)/;
+const FORMULA = /^(?![+-][\d.,]+$)(?:[\s'"]*[=+\-@＝＋－＠]|[\t\r\n]\s*\S)/;
 
 /** Rows as delimited text. Cells that a spreadsheet would take for a formula get an apostrophe in front. */
 export function textOf(rows: readonly (readonly (string | number | null)[])[], delimiter: Delimiter): string {

@@ -44,7 +44,7 @@ export function numberIn(text: string): Written | null {
   if (whole + part === '') return null;
   const unit = UNITS.find(([, pattern]) => pattern.test(rest))?.[0];
   if (unit === undefined) return null;
-  const value = Number(`${whole || '0'}.${part || '0'}`);
+  const value = Number(`${whole}.${part}`);
   return { value: sign === '-' ? -value + 0 : value, unit, decimal: mark as Written['decimal'] };
 }
 

@@ -65,7 +65,7 @@ export function ideasIn(text: string): ReadonlySet<Idea> {
 export function unitIn(text: string): 'D' | 'mm' | null {
   const words = plain(text);
   if (/\bmm\b|毫米|مم|ملم/.test(words) || IDEAS.radius.test(words)) return 'mm';
-  return /\b(d|dptr?|diopt\w*)$|\b(dptr?|diopt\w*)\b|屈光度|ديوبتر/.test(words) || /[([（]\s*d\s*[)\]）]/i.test(text) ? 'D' : null;
+  return /\bd$|\b(dptr?|diopt\w*)\b|屈光度|ديوبتر/.test(words) || /[([（]\s*d\s*[)\]）]/i.test(text) ? 'D' : null;
 }
 
 /** Whether a heading says that its figures are degrees. */
@@ -86,7 +86,7 @@ export function eyeOf(text: string): EyeSide | null {
   // O.D. has become two words.
   const words = plain(text).replace(/^([a-z]) (?=[a-z]$)/, '$1').replace(/([左右])(眼)/, '$1 $2').split(' ').filter((word) => word && !EYE.test(word.replace(/^ال/, '')));
   const eyes = words.map((word) => (['right', 'left'] as const).find((eye) => EYES[eye].test(word.replace(/^ال/, ''))));
-  return eyes.length > 0 && eyes.every((eye) => eye === eyes[0]) ? (eyes[0] ?? null) : null;
+  return eyes.every((eye) => eye === eyes[0]) ? (eyes[0] ?? null) : null;
 }
 
 const METHODS: Readonly<Record<ArcMethod, RegExp>> = {
@@ -131,7 +131,7 @@ export function plain(text: string): string {
   return text
     .replace(/(\p{Ll})(\p{Lu})/gu, '$1 $2')
     .normalize('NFKD')
-    .replace(/\p{M}+/gu, '')
+    .replace(/\p{M}/gu, '')
     .toLowerCase()
     .replace(/[ßœæىةٱـ]/g, (letter) => FOLDED[letter]!)
     .replace(/[^\p{L}\p{N}]+/gu, ' ')

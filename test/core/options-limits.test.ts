@@ -209,3 +209,21 @@ describe('the ends of the dial', () => {
     }
   });
 });
+
+describe('every plan that is tried', () => {
+  const plan = (eye: 'left' | 'right', steepMeridian: number) => completePlan({ eye, flatK: 43, steepK: 45, steepMeridian });
+  const arcSites = (eye: 'left' | 'right', steepMeridian: number, site: 'temporal' | 'superior'): (number | null)[] =>
+    [...new Set([...candidates(plan(eye, steepMeridian), { sites: [site], lenses: [], arcs: 1 }, true)].filter(({ arcCount }) => arcCount === 1).map(({ arcSite }) => arcSite))];
+
+  test.each([
+    ['right', 90, 'temporal', 90], ['left', 90, 'temporal', 90], ['right', 180, 'superior', 180], ['left', 180, 'superior', 0],
+    // Where the incision lies on the steep meridian itself, the arc is across from it.
+    ['right', 90, 'superior', 270], ['left', 90, 'superior', 270], ['right', 180, 'temporal', 0], ['left', 180, 'temporal', 180],
+  ] as const)('in a %s eye, steep at %d°, entered %sly, has a single arc at %d°', (eye, steepMeridian, site, arcSite) => expect(arcSites(eye, steepMeridian, site)).toEqual([arcSite]));
+
+  test('a lens without a cylinder is no lens', () => {
+    const tried = (lenses: number[]) => [...candidates(plan('right', 90), { sites: ['temporal'], lenses }, true)];
+    expect(tried([0])).toEqual(tried([]));
+    expect(tried([0, 2])).toEqual(tried([2]));
+  });
+});

@@ -189,6 +189,18 @@ describe('by mathjs', () => {
     }
   });
 
+  test('the tail beyond a quantile of F is what is left of 1', () => {
+    for (const m of [1, 2, 3, 8, 18, 98]) for (const p of [0.05, 0.5, 0.9, 0.95, 0.99]) close(fisherTail(fisherQuantile(p, m), m), 1 - p, 1e-12, `m ${m}, p ${p}`);
+    for (const f of [0, 0.5, 1, 4, 19]) close(fisherTail(f, 2), 1 / (1 + f), 1e-12);
+  });
+
+  test('normal quantiles of p and 1 − p are each other’s mirror image, as far out as you like', () => {
+    for (const power of [2, 4, 10, 20, 40]) expect(normalQuantile(1 - 2 ** -power)).toBe(-normalQuantile(2 ** -power));
+    // Within 0.1 % of the tail by its asymptotic series, φ(z)/z·(1 − 1/z² + 3/z⁴).
+    const z = -normalQuantile(2 ** -40);
+    close((Math.exp(-z * z / 2) / Math.sqrt(2 * Math.PI) / z) * (1 - z ** -2 + 3 * z ** -4) * 2 ** 40, 1, 1e-3);
+  });
+
   test('the normal quantile is the root of the error function', () => {
     for (const p of [1e-7, 0.001, 0.025, 0.2, 0.5, 0.8, 0.975, 0.9999]) {
       const z = normalQuantile(p);

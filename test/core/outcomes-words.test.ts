@@ -1,7 +1,7 @@
 /** Words in six languages. */
 import { describe, expect, test } from 'vitest';
 import { OUTCOME_COLUMNS, readTable, type OutcomeColumn } from '../../core/outcomes.js';
-import { eyeOf, methodOf, placeOf, unitIn } from '../../core/outcomes-words.js';
+import { eyeOf, ideasIn, inDegrees, methodOf, placeOf, unitIn } from '../../core/outcomes-words.js';
 
 const columnOf = (heading: string): OutcomeColumn | null => readTable(`${heading}\tz\n1\t2`, { delimiter: '\t' }).headings[0]!.column;
 
@@ -39,18 +39,33 @@ describe('headings', () => {
     '前表面', 'eye colour', 'induced astigmatism', 'مسطح', '', '12', 'incision',
   ])('%s is not taken for anything', (heading) => expect(columnOf(heading)).toBeNull());
 
-  test.each([['K flat (D)', 'D'], ['K [dpt]', 'D'], ['K, diopters', 'D'], ['K mm', 'mm'], ['radius', 'mm'], ['曲率半径', 'mm'], ['K（毫米）', 'mm'], ['K', null], ['K D1', null]])('unit of %s', (heading, unit) =>
+  test.each([['K flat (D)', 'D'], ['K [dpt]', 'D'], ['K, diopters', 'D'], ['K mm', 'mm'], ['radius', 'mm'], ['曲率半径', 'mm'], ['K（毫米）', 'mm'], ['K', null], ['K D1', null],
+    ['K (D) before', 'D'], ['K [ d ] pre', 'D'], ['平坦K（D）术前', 'D'], ['K dptr pre', 'D'], ['K dpt. vorher', 'D'], ['K dioptrías antes', 'D'], ['K (odd) pre', null], ['K (d2) pre', null], ['D before', null],
+  ])('unit of %s', (heading, unit) =>
     expect(unitIn(heading)).toBe(unit));
 });
 
+describe('what a heading speaks of', () => {
+  test.each(['axis (deg)', 'axis, degree', 'axis in degrees', 'axis °', 'Achse in Grad', 'eje en grados', 'axe, degré', 'axe en degrés', '轴位（度）', 'محور (درجة)'])('%s is in degrees', (text) => expect(inDegrees(text)).toBe(true));
+  test.each(['axis', 'gradient', 'K (D)', 'degreeless', 'steep 度 K'])('%s is not said to be', (text) => expect(inDegrees(text)).toBe(false));
+
+  test.each([['incision site', false], ['site of incision and site of arc', true], ['arc position, incision position', true], ['Ort des Bogens, Ort des Schnitts', true], ['切口位置、弧形切开位置', true], ['position', false]])('%s: two sites %s', (text, two) =>
+    expect(ideasIn(text).has('sites')).toBe(two));
+
+  test('the site of arcs beside that of an incision is asked about', () => {
+    const { column, why } = readTable('position of the arc, site of the incision\tz\n1\t2', { delimiter: '\t' }).headings[0]!;
+    expect([column, why?.id]).toEqual([null, 'severalThings']);
+  });
+});
+
 describe('eyes', () => {
-  test.each(['R', 'r', 'RE', 'OD', 'O.D.', 'o. d.', 'od', 'RA', 'Right', 'right eye', 'RIGHT (OD)', 'rechts', 'Rechtes Auge', 'rechte', 'derecho', 'derecha', 'Ojo derecho', 'D', 'droit', 'droite', 'œil droit', 'Œil Droit (OD)', 'يمين', 'أيمن', 'اليمنى', 'العين اليمنى', '右', '右眼', '右 眼'])('%s is right', (text) =>
+  test.each(['R', 'r', 'RE', 'OD', 'O.D.', 'o. d.', 'od', 'RA', 'Right', 'right eye', 'RIGHT (OD)', 'rechts', 'Rechtes Auge', 'rechte', 'derecho', 'derecha', 'Ojo derecho', 'D', 'droit', 'droite', 'œil droit', 'Œil Droit (OD)', 'يمين', 'أيمن', 'اليمنى', 'العين اليمنى', '右', '右眼', '右 眼', 'R (right)', 'D derecho'])('%s is right', (text) =>
     expect(eyeOf(text)).toBe('right'));
 
-  test.each(['L', 'LE', 'OS', 'O.S.', 'OI', 'OG', 'LA', 'left', 'Left eye', 'links', 'linkes Auge', 'izquierdo', 'izq.', 'Ojo izquierdo', 'I', 'gauche', 'G', 'œil gauche', 'يسار', 'أيسر', 'اليسرى', 'العين اليسرى', '左', '左眼'])('%s is left', (text) =>
+  test.each(['L', 'LE', 'OS', 'O.S.', 'OI', 'OG', 'LA', 'left', 'Left eye', 'links', 'linkes Auge', 'izquierdo', 'izq.', 'Ojo izquierdo', 'I', 'gauche', 'G', 'œil gauche', 'يسار', 'أيسر', 'اليسرى', 'العين اليسرى', '左', '左眼', 'L left', 'I – izquierdo'])('%s is left', (text) =>
     expect(eyeOf(text)).toBe('left'));
 
-  test.each(['', 'OU', 'both', 'R/L', 'right left', 'not right', '1', '0', 'x', 'eye', 'Auge', '双眼', '左右', 'RL', 'rightleft'])('%s is neither', (text) => expect(eyeOf(text)).toBeNull());
+  test.each(['', 'OU', 'both', 'R/L', 'right left', 'not right', '1', '0', 'x', 'eye', 'Auge', '双眼', '左右', 'RL', 'rightleft', 'right eyebrow', 'left redeye'])('%s is neither', (text) => expect(eyeOf(text)).toBeNull());
 });
 
 describe('places', () => {

@@ -130,6 +130,8 @@ describe('words', () => {
     },
   );
 
+  test('what a back surface may add is in the unit of the readings', () => expect(BACK_SURFACE_LIMITS.unit).toBe(LIMITS.steepK.unit));
+
   test.each([['0@0', 0, 180], ['3@180', 3, 180], ['0.30@90', 0.3, 90], [' 0.3 @ 45.5° ', 0.3, 45.5]] as const)('a back surface of %j is read', (text, magnitude, along) => {
     expect(backSurface(text as '0@0')).toEqual({ magnitude, meridian: along });
   });

@@ -149,6 +149,18 @@ describe('local flattening near a cut', () => {
     }
   });
 
+  test('adds up in whatever order the cuts are given', () => {
+    const base = { flatRadius: 7.8, steepRadius: 7.6, steepMeridian: 90 };
+    const cuts = [5.5, 2.2, 3.7].map((distance, index): LocalFlattening => ({ site: 100, length: 60, distance, amount: 2 + index, basis: 'assumed' }));
+    const point = { distance: 5.8, direction: 95 };
+    const told = [[0, 1, 2], [0, 2, 1], [1, 0, 2], [1, 2, 0], [2, 0, 1], [2, 1, 0]].map((order) => cornealSurface({ ...base, local: order.map((index) => cuts[index]!) })(point));
+    for (const { sagitta, axial, tangential } of told) {
+      near('order of cuts: sagitta, mm', sagitta, told[0]!.sagitta, 1e-10);
+      near('order of cuts: power, D', axial, told[0]!.axial, 1e-10);
+      near('order of cuts: power, D', tangential, told[0]!.tangential, 1e-10);
+    }
+  });
+
   test('is what the tangential power lacks, and its mean from the apex what the axial power lacks', () => {
     const base: CornealShape = { flatRadius: 7.8, steepRadius: 7.6, steepMeridian: 90 };
     const local: LocalFlattening[] = [{ site: 180, length: 20, distance: 5, amount: 1, basis: 'assumed' }];
@@ -253,6 +265,8 @@ describe('what is impossible is refused, with field, value and limits', () => {
     ['distance', /8 .*0 to 7\.79 mm/, () => cornealSurface(base)({ ...point, distance: 8 })],
     // Still on the sphere, but where it runs along the light its slope is nothing to go by.
     ['distance', /7\.799\d* .*0 to 7\.79 mm/, () => cornealSurface(base)({ ...point, distance: 7.8 * Math.sqrt(1 - 1e-6) })],
+    ['distance', /7\.799\d* .*0 to 7\.79 mm/, () => cornealPower(base, 'axial')({ ...point, distance: 7.8 * Math.sqrt(1 - 1e-6) })],
+    ['direction', /NaN is refused; allowed is a finite number of °\.$/, () => cornealPower(base, 'tangential')({ ...point, direction: NaN })],
     ['direction', /Infinity/, () => cornealSurface(base)({ ...point, direction: Infinity })],
     ['local.site', /361 .*0 to 360 °/, () => cornealSurface({ ...base, local: [{ ...one, site: 361 }] })],
     ['local.amount', /99 .*-15 to 15 D/, () => cornealSurface({ ...base, local: [{ ...one, amount: 99 }] })],
@@ -272,4 +286,8 @@ describe('what is impossible is refused, with field, value and limits', () => {
       const told = cornealSurface(given)({ distance: reachOf(given) * share, direction: along });
       expect(Object.values(told).every(Number.isFinite), JSON.stringify(told)).toBe(true);
     }), RUNS));
+
+  test.each(['axial', 'tangential'] as const)('at its very reach a sphere still has its %s power', (power) => {
+    near('power at the reach, D', cornealPower(base, power)({ distance: reachOf(base), direction: 20 }), dioptresFromRadius(7.8), 1e-6);
+  });
 });
