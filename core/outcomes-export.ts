@@ -45,7 +45,7 @@ const MARK = '\uFEFF';
 export function exportTable(table: OutcomeTable, options: ExportOptions = {}): string {
   const delimiter = oneOf('delimiter', options.delimiter ?? table.delimiter, [',', ';', '\t']);
   const decimal = oneOf('decimal', options.decimal ?? (table.decimal === ',' ? ',' : '.'), ['.', ',']);
-  const number = (value: number, digits: number): string => (Number(value.toFixed(digits)) + 0).toFixed(digits).replace('.', decimal);
+  const number = (value: number, digits: number): string => Number(value.toFixed(digits)).toFixed(digits).replace('.', decimal);
   const kept = table.headings.filter(({ column }) => options.unread || column !== null);
   const cellsOf = given(table.headings.length, kept.map(({ index }) => index));
 

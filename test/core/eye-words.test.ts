@@ -5,6 +5,7 @@ import {
 } from '../../core/eye.js';
 import { cornealSurface, shapeFactors, shapeBefore } from '../../core/shape.js';
 import { allowed, curvature, isNone } from '../../core/eye-limits.js';
+import { imageOfCircle } from '../../core/eye-matrix.js';
 
 const good = { radius: 7.8, indexAfter: 1.336, gapAfter: 3 };
 const toric = { flatRadius: 7.8, steepRadius: 7.5, steepMeridian: 45, indexAfter: 1.336 };
@@ -51,6 +52,27 @@ test('limits count as within, on either side', () => {
   expect([allowed('axialLength', 'axialLength', 10), allowed('vertex', 'vertex', 0), allowed('vertex', 'vertex', 30)]).toEqual([10, 0, 30]);
   // 1e-9 D and less is none; powers are in 1/mm.
   expect([0, 0.9e-12, -0.9e-12, 1.1e-12, -1.1e-12, 1e-6].map(isNone)).toEqual([true, true, true, false, false, false]);
+});
+
+test('an even gap may have the least and the greatest index there is', () => {
+  const gradient = { axial: 0, axialSquare: 0, radial: 0 };
+  for (const index of [1, 2.5]) {
+    const [graded, plain] = [{ gradient }, {}].map((more) => trace({ indexBefore: 1.4, surfaces: [{ radius: 8, indexAfter: index, gapAfter: 3, ...more }, { radius: -9, indexAfter: 1.4 }] } as never).power);
+    expect(graded).toBeCloseTo(plain!, 9);
+  }
+});
+
+test('a lens of a hundred-thousandth of a dioptre has foci, and crossed cylinders that make a sphere have their meridian at 180°', () => {
+  expect(traceToric({ surfaces: [{ lens: { sphere: 1e-5, cylinder: 0, axis: 180 } }] }).backFocus.flat).toBeCloseTo(1e8, 0);
+  const crossed = traceToric({ surfaces: [{ lens: { sphere: 21, cylinder: -1, axis: 31 }, gapAfter: 0 }, { lens: { sphere: 20, cylinder: -1, axis: 121 } }] }).power;
+  expect(crossed.flat).toBeCloseTo(40, 9);
+  expect(crossed.steepMeridian).toBe(180);
+});
+
+test('what makes a circle of a circle has no direction, however it is turned over; a tiny ellipse has its own', () => {
+  const round = pencilOf({ vergence: { m: 50, j0: 0, j45: 0 }, pupil: 4 });
+  expect([0, 10, 19, 21, 30].map((z) => crossSection(round, z).direction)).toEqual([180, 180, 180, 180, 180]);
+  for (const size of [1, 1e-6, 1e6]) expect(imageOfCircle([size, 0, 0, 2 * size]).direction).toBe(90);
 });
 
 test('nothing is never −0', () => {

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { REASON_TEXT, completePlan, evaluatePlan, reasonText, suggestPlans, type EyePlan, type PlanLimits, type PlanReason, type SuggestedPlan, type Surgery } from '../../core/index.js';
 import { filled } from '../../core/fill.js';
-import { reasonFor } from '../../core/options-reasons.js';
+import { noMore as noMoreInCore, reasonFor } from '../../core/options-reasons.js';
 import { EYES, less, mirroredEye, mirroredSurgery, noMore, said, surgeryIn } from './options-support.js';
 
 const ALLOWED: [string, PlanLimits][] = [
@@ -163,6 +163,22 @@ describe('a reason in words', () => {
     const [arc, lens] = [of({ arcs: 1, arcDegrees: 45, lens: 0, width: 2.4 }, 60), of({ arcs: 0, arcDegrees: 0, lens: 2, width: 2.4 }, 55)];
     expect(reasonFor(arc, [arc, lens])).toEqual({ best: true, least: false });
     expect(reasonFor(lens, [arc, lens])).toEqual({ best: false, least: false });
+  });
+});
+
+describe('less surgery', () => {
+  const of = (arcs: 0 | 1 | 2, arcDegrees: number, lens: number, width: number): Surgery => ({ arcs, arcDegrees, lens, width });
+  test.each([
+    [of(2, 60, 0, 2.4), of(1, 90, 0, 2.4), false], [of(1, 90, 0, 2.4), of(2, 60, 0, 2.4), false], [of(1, 45, 0, 2.4), of(1, 45, 0, 2.4), true], [of(1, 45, 0, 2.4), of(2, 90, 2, 2.8), true],
+    [of(0, 0, 2, 2.4), of(0, 0, 3, 2.4), true], [of(0, 0, 3, 2.4), of(0, 0, 2, 2.4), true], [of(0, 0, 2, 2.4), of(2, 90, 0, 2.4), false], [of(0, 0, 0, 2.5), of(1, 45, 2, 2.4), false],
+  ])('%j is no more than %j: %s', (a, b, expected) => expect(noMoreInCore(a, b)).toBe(expected));
+
+  test('a gain is told over the best of those with less surgery and less chance, in whatever order they come', () => {
+    const one = suggestPlans({ flatK: 43, steepK: 44 }, { arcs: 0, lenses: [] })[0]!;
+    const option = (surgery: Surgery, ofHundred: number): SuggestedPlan => ({ ...one, surgery, ofHundred });
+    const most = option(of(2, 90, 0, 2.4), 70);
+    const others = [option(of(0, 0, 0, 2.4), 40), option(of(1, 45, 0, 2.4), 55), option(of(1, 30, 0, 2.4), 50), option(of(0, 0, 0, 2.2), 75)];
+    for (const list of [[most, ...others], [...others, most], [most, ...others.toReversed()]]) expect(reasonFor(most, list).gain).toEqual({ by: ['byArcMore'], eyes: 15 });
   });
 });
 

@@ -73,6 +73,7 @@ describe('columns', () => {
   test('nothing, one column, no text', () => {
     expect(ids('')).toEqual(['empty']);
     expect(ids(' \n\n')).toEqual(['empty']);
+    expect(readTable(' \n\n')).toMatchObject({ headings: [], blankLines: 2, rows: 0 });
     expect(ids('eye\nR')[0]).toBe('fewColumns');
     expect(() => readTable(null as never)).toThrow(/^text: none is refused/);
   });

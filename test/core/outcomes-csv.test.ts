@@ -1,6 +1,7 @@
 /** Delimited text, row by row, and back; numbers in cells. */
 import { describe, expect, test } from 'vitest';
 import { textOf, textRows } from '../../core/outcomes-csv.js';
+import { readTable, readingTable, type OutcomeTable } from '../../core/outcomes.js';
 import { numberIn, trimmed } from '../../core/outcomes-numbers.js';
 
 describe('rows', () => {
@@ -34,6 +35,37 @@ describe('rows', () => {
       expect(end).toBeGreaterThanOrEqual(ends[index - 1] ?? 0);
     });
     expect([ends[499], ends[999], ends[1199]]).toEqual([after[499], after[999], after[1199]]);
+  });
+});
+
+describe('a table', () => {
+  const HEADINGS = 'eye,magnitudeBefore,meridianBefore,magnitudeAfter,meridianAfter';
+  const ROW = 'R,1,90,0.5,95';
+
+  test('tells how far it has come every thousand rows', () => {
+    const text = [HEADINGS, ...Array.from({ length: 2500 }, () => ROW)].join('\n');
+    const reading = readingTable(text, { delimiter: ',' });
+    const told = [reading.next(), reading.next()].map(({ value }) => value as { share: number; rows: number });
+    expect(told.map(({ rows }) => rows)).toEqual([1000, 2000]);
+    // What was parsed in one go counts as a whole.
+    told.forEach(({ share, rows }) => {
+      expect(share).toBeLessThanOrEqual(rows / 2500 + 1e-3);
+      expect(share).toBeGreaterThan((rows - 501) / 2500);
+    });
+    const { value, done } = reading.next();
+    expect([done, (value as OutcomeTable).records.length]).toEqual([true, 2500]);
+  });
+
+  test('has its delimiter announced only at its very beginning', () => {
+    expect(readTable(`sep=,\n${HEADINGS}\n${ROW}`)).toMatchObject({ delimiter: ',', rows: 1, problems: [], notes: expect.not.arrayContaining([expect.objectContaining({ id: 'above' })]) });
+    const titled = readTable(`my sep=;\n${HEADINGS}\n${ROW}`);
+    expect(titled).toMatchObject({ delimiter: ',', rows: 1, problems: [] });
+    expect(titled.notes.map(({ id }) => id)).toContain('above');
+  });
+
+  test('may begin with many blank lines, and need not name its eyes', () => {
+    const { delimiter, blankLines, records } = readTable(`${'\n'.repeat(12)}${HEADINGS}\n${ROW}`);
+    expect([delimiter, blankLines, records.length, records[0]!.label]).toEqual([',', 12, 1, null]);
   });
 });
 

@@ -120,6 +120,12 @@ describe('groups', () => {
   test('by site, temporal in both eyes', () => expect(keys('site')).toEqual([['temporal', 3], ['superior', 1], [null, 1]]));
   test('by number of arcs', () => expect(keys('arcs')).toEqual([[0, 4], [2, 1]]));
 
+  test('the largest comes first, whichever is met first', () => {
+    expect(groupsOf(eyes.toReversed(), 'width').map(({ key, results }) => [key, results.length])).toEqual([[2.4, 3], [null, 1], [2.8, 1]]);
+    expect(groupsOf(eyes.toReversed(), 'arcs').map(({ key, results }) => [key, results.length])).toEqual([[0, 4], [2, 1]]);
+    expect(groupsOf([eyes[2]!, ...eyes], 'site').map(({ key, results }) => [key, results.length])).toEqual([['temporal', 3], ['superior', 2], [null, 1]]);
+  });
+
   test('hold every eye once', () => fc.assert(fc.property(fc.array(record, { maxLength: 30 }), fc.constantFrom('width' as const, 'site' as const, 'arcs' as const), (records, by) => {
     const results = records.map((one) => eyeResult(one));
     const groups = groupsOf(results, by);

@@ -1,10 +1,11 @@
 /** Own figures for the next plan: what is advised, when not, and simulated surgeons whose truth is known. */
 import fc from 'fast-check';
+import seedrandom from 'seedrandom';
 import { describe, expect, test } from 'vitest';
 import {
   MODEL, OWN_LIMITS, add, arcFlattening, completePlan, evaluatePlan, flattening, incisionFlattening, ruleOf, toVector, type Astigmatism, type Vector,
 } from '../../core/index.js';
-import { OUTCOME_CONSTANTS, ownFigures, readTable, type OutcomeRecord } from '../../core/outcomes.js';
+import { OUTCOME_CONSTANTS, ownFigures, readTable, summarise, type OutcomeRecord } from '../../core/outcomes.js';
 import { at, numbersIn, recordOf, tableOf } from './outcomes-support.js';
 import { between } from './plans.js';
 import { normals } from './random.js';
@@ -23,6 +24,27 @@ const entered = (flattened: number, torque: number, rest: Partial<OutcomeRecord>
 /** `n` eyes with exactly this mean and these squares: pairs on both sides. */
 const paired = (n: number, flattened: number, torque: number, sd: number): OutcomeRecord[] =>
   Array.from({ length: n }, (_, index) => entered(flattened + (index % 2 ? sd : -sd), torque + (index % 4 < 2 ? sd : -sd)));
+
+describe('a few eyes that weigh heavily', () => {
+  test('are told where mean and spatial median are further apart than in 99 of 100 normal series of that size', () => {
+    const random = seedrandom('series with eyes far off');
+    const seen = [0, 0];
+    for (let series = 0; series < 100; series += 1) {
+      const n = 20 + Math.floor(40 * random());
+      const [far, off, centre] = [Math.floor(6 * random()), 3 * random(), 3 * random() - 1];
+      const changes = Array.from({ length: n }, (_, index) => ({ x: centre + (index < far ? off : random() + random() - 1), y: 0.5 + (index < far ? off : random() + random() - 1) }));
+      const { centroid, robust } = summarise(changes);
+      const { x, y } = robust!.spatialMedian;
+      const sd = changes.map((change) => Math.hypot(change.x - x, change.y - y)).sort((a, b) => a - b)[n >> 1]! / 1.1774100225154747;
+      // Each component of the difference is normal with the variance (4/π − 1)·σ²/n, so that its square is exponential.
+      const surprise = Math.exp(-(Math.hypot(centroid!.x - x, centroid!.y - y) ** 2) / (2 * (4 / Math.PI - 1) * (sd ** 2 / n)));
+      const told = ownFigures(changes.map((change) => entered(change.x, change.y))).evidence.incision.notes.some(({ id }) => id === 'farEyes');
+      expect(told, `${series}: chance of more ${surprise}`).toBe(surprise < 0.01);
+      seen[Number(told)]! += 1;
+    }
+    expect(Math.min(...seen)).toBeGreaterThan(20);
+  });
+});
 
 describe('the incision', () => {
   test('by hand: 40 eyes of 0.40 D against a model of 0.144 D', () => {

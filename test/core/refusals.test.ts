@@ -4,6 +4,7 @@ import {
   completePlan, dioptresFromRadius, evaluatePlan, fromReadings, incisionFlattening, lensPlaneRatio, meridian, misplacedLens,
   radiusFromDioptres, site, siteFromClock, toPowerVector, toVector, type EyePlan,
 } from '../../core/index.js';
+import { allowed } from '../../core/check.js';
 
 type Numeric = keyof typeof LIMITS;
 
@@ -120,7 +121,7 @@ describe('words', () => {
     },
   );
 
-  test.each(['0.3', '@180', '0.3@', '0.3@181', '3.01@90', '-0.3@90', '0.3x180', '0.3 D@180', 'NaN@90', '0.3@-10', '0.3@90@90', '1e1@90', '', 0.3, true, {}])(
+  test.each(['0.3', '@180', '0.3@', '0.3@181', '3.01@90', '-0.3@90', '0.3x180', '0.3 D@180', 'NaN@90', '0.3@-10', '0.3@90@90', '1e1@90', '', 0.3, true, {}, ['0.3@180']])(
     'a back surface of %j is refused',
     (text) => {
       const error = refusal(() => evaluatePlan(having('backSurface', text)));
@@ -129,6 +130,8 @@ describe('words', () => {
       expect(error.message).toContain(`${BACK_SURFACE_LIMITS.min} to ${BACK_SURFACE_LIMITS.max} D`);
     },
   );
+
+  test('a zero loses its sign', () => expect(allowed('incisionFlattening', -0)).toBe(0));
 
   test('what a back surface may add is in the unit of the readings', () => expect(BACK_SURFACE_LIMITS.unit).toBe(LIMITS.steepK.unit));
 

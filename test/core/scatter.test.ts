@@ -27,6 +27,23 @@ describe('the reference itself', () => {
   });
 });
 
+test('what has no mean but a slanting scatter is turned with the marks too', () => {
+  const scatter: Scatter = { start: { x: 0.3, y: -0.2 }, base: 0.04, placed: { x: 0, y: 0 }, own: [0.2, 0.15, 0.2], turning: 12 };
+  // Simpson's rule over the error of the marks, ±6 standard deviations.
+  const steps = 240;
+  let total = 0;
+  for (let i = 0; i <= steps; i += 1) {
+    const z = (12 * i) / steps - 6;
+    const turn = (2 * scatter.turning * z * Math.PI) / 180;
+    const weight = (i === 0 || i === steps ? 1 : i % 2 ? 4 : 2) * Math.exp((-z * z) / 2);
+    // The covariance 0.2 ± 0.15 along and across 45°, turned.
+    const [xx, xy, yy] = [0.2 - 0.15 * Math.sin(2 * turn), 0.15 * Math.cos(2 * turn), 0.2 + 0.15 * Math.sin(2 * turn)];
+    total += weight * discChance(scatter.start, [xx + scatter.base, xy, yy + scatter.base], 0.5);
+  }
+  const expected = (total * (12 / steps / 3)) / Math.sqrt(2 * Math.PI);
+  expect(Math.abs(chanceOf(scatter, 0.5) - expected)).toBeLessThan(1e-6);
+});
+
 // The marks are summed by Simpson's rule in 2000 steps, each with a disc integral that shares nothing with the core's.
 describe('the chance of a plan is that of an independent integration to 1e-6', () => {
   test.each(cases.flatMap(([name, eye]) => ASKED.map((limit) => [name, limit, eye] as const)))('%s, at most %d D', (_, limit, eye) => {

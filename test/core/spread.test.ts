@@ -18,6 +18,12 @@ describe('chanceWithin', () => {
     expect(Math.abs(meanMagnitude(GENERAL, 5) - 0.48734)).toBeLessThanOrEqual(5e-6);
   });
 
+  test('is quickly checked by quadrature: where the mean lies off both axes, and for a spread that is wider than most', () => {
+    expect(Math.abs(chanceWithin(GENERAL, 0.5) - chanceByQuadrature(GENERAL, 0.5))).toBeLessThan(1e-7);
+    const wide = spreadOf({ x: 1.5, y: -2 }, 4, 2, 25);
+    for (const limit of [1, 20]) expect(Math.abs(chanceWithin(wide, limit) - chanceByQuadrature(wide, limit)), `${limit} D`).toBeLessThan(1e-7);
+  });
+
   test.each([
     ['as wide as those of plans', 0.2, 1],
     ['as tight as a mean of many eyes', 0.02, 0.2],
