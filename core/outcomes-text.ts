@@ -118,6 +118,6 @@ export function said(id: OutcomeWording, values: Said['values'] = {}): Said {
 function printed(value: Quantity | string): string {
   if (typeof value === 'string') return COLUMN_TEXT[value as OutcomeColumn] ?? value;
   const { unit, digits } = value;
-  const number = (Number(value.value.toFixed(digits)) + 0).toFixed(digits);
+  const number = Number(value.value.toFixed(digits)).toFixed(digits);
   return unit === '°' || unit === '' ? number + unit : `${number} ${unit}`;
 }

@@ -22,6 +22,7 @@ describe('the turn of an eye between sitting and lying', () => {
     [0, 360, 0],
     [90, 90, 0],
     [0.1, 0.4, 0.3],
+    [10, 9.96, 0],
   ])('a mark put at %s° and seen at %s° has turned by %s°, in both eyes', (seated, lying, turn) => {
     for (const eye of EYES) expect(cyclotorsion({ seated, lying }, eye).turn).toBe(turn);
   });

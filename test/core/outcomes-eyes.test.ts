@@ -136,6 +136,7 @@ describe('groups', () => {
 
   test('vectors at the incision leave out eyes without one', () => {
     expect(vectorsOf(eyes, 'atIncision')).toHaveLength(4);
+    expect(vectorsOf(eyes.map((eye) => ({ ...eye, incision: { flattening: 0, torque: 0 } })), 'atIncision')[0]).toEqual({ x: 0, y: 0 });
     expect(vectorsOf(eyes, 'induced')).toHaveLength(5);
     expect(fromVector(vectorsOf(eyes, 'remaining')[0]!).magnitude).toBeCloseTo(1, 12);
   });
