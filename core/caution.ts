@@ -42,9 +42,11 @@ export function whole(value: number, unit: Quantity['unit']): Quantity {
 }
 
 function tenths(value: number): number {
-  return Number(value.toFixed(1));
+  // Limits are whole numbers, and the way through a text takes longer than all the sums of a caution.
+  return Number.isInteger(value) ? value : Number(value.toFixed(1));
 }
 
 function printed({ value, unit, digits }: Quantity): string {
-  return `${value.toFixed(digits)}${unit === '°' || unit === '' ? unit : ` ${unit}`}`;
+  const figure = digits === 0 && Number.isInteger(value) ? String(value) : value.toFixed(digits);
+  return unit === '°' || unit === '' ? figure + unit : `${figure} ${unit}`;
 }

@@ -5,65 +5,65 @@ import { MODEL } from './model.js';
 import type { Caution, CompletePlan } from './types.js';
 
 /** What the planned arcs themselves say. */
-export function* arcCautions(plan: CompletePlan, { total }: Effects): Generator<Caution> {
+export function arcCautions(found: Caution[], plan: CompletePlan, { total }: Effects): void {
   if (plan.arcCount === 0) return;
-  yield* lengthCautions(plan);
-  yield* depthCautions(plan);
-  yield* zoneCautions(plan);
-  yield* tableCautions(plan, total.magnitude);
+  lengthCautions(found, plan);
+  depthCautions(found, plan);
+  zoneCautions(found, plan);
+  tableCautions(found, plan, total.magnitude);
   if (overlapping(plan)) {
-    yield caution('arc-over-incision', 'think', 'commonPractice');
+    found.push(caution('arc-over-incision', 'think', 'commonPractice'));
   }
   if (ruleOf({ meridian: plan.steepMeridian }) === 'oblique' && plan.steepK > plan.flatK) {
-    yield caution('oblique', 'note', 'ueno2021');
+    found.push(caution('oblique', 'note', 'ueno2021'));
   }
 }
 
-function* lengthCautions({ arcLength }: CompletePlan): Generator<Caution> {
+function lengthCautions(found: Caution[], { arcLength }: CompletePlan): void {
   const { longest } = MODEL.arcs;
   const { shortestArc } = MODEL.cautions;
   if (exceeds(arcLength, longest)) {
-    yield caution('arc-too-long', 'stop', 'relaxingTable', { length: degrees(arcLength), longest: degrees(longest) });
+    found.push(caution('arc-too-long', 'stop', 'relaxingTable', { length: degrees(arcLength), longest: degrees(longest) }));
   } else if (exceeds(shortestArc, arcLength)) {
-    yield caution('arc-short', 'note', 'relaxingTable', { length: degrees(arcLength), shortest: degrees(shortestArc) });
+    found.push(caution('arc-short', 'note', 'relaxingTable', { length: degrees(arcLength), shortest: degrees(shortestArc) }));
   }
 }
 
-function* depthCautions({ arcDepth, localThickness }: CompletePlan): Generator<Caution> {
+function depthCautions(found: Caution[], { arcDepth, localThickness }: CompletePlan): void {
   const { deepestShare, shallowShare } = MODEL.cautions;
   if (localThickness === null || arcDepth === null) {
-    yield caution('thickness-unknown', 'think', 'commonPractice', {}, localThickness === null ? 'thickness-unknown' : 'thickness-unknown-depth');
+    found.push(caution('thickness-unknown', 'think', 'commonPractice', {}, localThickness === null ? 'thickness-unknown' : 'thickness-unknown-depth'));
     return;
   }
   const share = arcDepth / localThickness;
   const cut = { depth: whole(arcDepth, 'µm'), share: whole(100 * share, '%'), thickness: whole(localThickness, 'µm') };
   if (!exceeds(deepestShare, share)) {
-    yield caution('arc-too-deep', 'stop', 'commonPractice', { ...cut, deepest: whole(100 * deepestShare, '%') });
+    found.push(caution('arc-too-deep', 'stop', 'commonPractice', { ...cut, deepest: whole(100 * deepestShare, '%') }));
   } else if (exceeds(shallowShare, share)) {
-    yield caution('arc-shallow', 'note', 'commonPractice', cut);
+    found.push(caution('arc-shallow', 'note', 'commonPractice', cut));
   }
 }
 
-function* zoneCautions({ arcZone }: CompletePlan): Generator<Caution> {
+function zoneCautions(found: Caution[], { arcZone }: CompletePlan): void {
   const [smallest, largest] = MODEL.cautions.usualZone;
   if (!exceeds(smallest, arcZone) && !exceeds(arcZone, largest)) return;
-  yield caution('arc-zone', 'note', 'duffey1988', { zone: upToTenths(arcZone, 'mm') });
+  found.push(caution('arc-zone', 'note', 'duffey1988', { zone: upToTenths(arcZone, 'mm') }));
 }
 
 /** Where the plan leaves the table that the effect was taken from, or is hardly worth a cut. */
-function* tableCautions(plan: CompletePlan, magnitude: number): Generator<Caution> {
+function tableCautions(found: Caution[], plan: CompletePlan, magnitude: number): void {
   const { worthwhile, mostForArcs } = MODEL.cautions;
   if (exceeds(worthwhile, magnitude)) {
-    yield caution('hardly-any', 'think', 'villegas2014', { magnitude: dioptres(magnitude), worthwhile: dioptres(worthwhile) });
+    found.push(caution('hardly-any', 'think', 'villegas2014', { magnitude: dioptres(magnitude), worthwhile: dioptres(worthwhile) }));
   } else if (exceeds(magnitude, mostForArcs)) {
-    yield caution('beyond-arcs', 'think', 'relaxingTable', { magnitude: dioptres(magnitude), most: whole(mostForArcs, 'D') });
+    found.push(caution('beyond-arcs', 'think', 'relaxingTable', { magnitude: dioptres(magnitude), most: whole(mostForArcs, 'D') }));
   }
   if (plan.arcFlattening !== null) return;
   const [youngest, oldest] = MODEL.arcs.ageLimits;
   if (plan.age === null) {
-    yield caution('age-unknown', 'note', 'assumed', { age: whole(MODEL.arcs.referenceAge, '') });
+    found.push(caution('age-unknown', 'note', 'assumed', { age: whole(MODEL.arcs.referenceAge, '') }));
   } else if (plan.age < youngest || plan.age > oldest) {
-    yield caution('age-outside', 'note', 'relaxingTable', { youngest: whole(youngest, ''), oldest: whole(oldest, ''), age: upToTenths(plan.age, '') });
+    found.push(caution('age-outside', 'note', 'relaxingTable', { youngest: whole(youngest, ''), oldest: whole(oldest, ''), age: upToTenths(plan.age, '') }));
   }
 }
 

@@ -18,6 +18,9 @@ export function cautionsFor(plan: EyePlan): Caution[] {
 
 /** The same for a plan that has been completed and calculated. */
 export function cautionsOf(plan: CompletePlan, effects: Effects): Caution[] {
-  const found = [...eyeCautions(plan), ...arcCautions(plan, effects), ...resultCautions(plan, effects)];
+  const found: Caution[] = [];
+  eyeCautions(found, plan);
+  arcCautions(found, plan, effects);
+  resultCautions(found, plan, effects);
   return found.sort((a, b) => ORDER[a.level] - ORDER[b.level]);
 }

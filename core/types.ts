@@ -200,6 +200,5 @@ export interface PlanOutcome {
   spread: Spread;
   /** Probability (0–1) that what is left is at most `limit` dioptres. */
   chanceWithin(limit: number): number;
-  /** In the order stop, think, note. Put together when they are first read, and kept. */
-  readonly cautions: Caution[];
+  cautions: Caution[];
 }

@@ -43,8 +43,7 @@ export async function run() {
   checkPlans(plans, outcomes, core.normal);
 
   const names = {
-    plan: 'evaluatePlan: four steps with spread, and checks and refusals',
-    read: 'the same with cautions and their texts read',
+    plan: 'evaluatePlan: four steps with spread, and checks, refusals and cautions',
     figures: 'the figures of it alone',
     planByHand: 'these figures written out by hand',
     chance: 'chanceWithin 0.50 D',
@@ -61,7 +60,6 @@ export async function run() {
   };
   const plain = plans.map((plan) => ({ ...plan, back: BACK }));
   each(names.plan, (plan) => core.evaluatePlan(plan), plans);
-  each(names.read, (plan) => core.evaluatePlan(plan).cautions.reduce((length, { text }) => length + text.length, 0), plans);
   each(names.figures, core.judge, plans.map(core.completePlan));
   each(names.planByHand, planByHand, plain);
   each(names.chance, (outcome) => outcome.chanceWithin(0.5), outcomes);
@@ -138,7 +136,6 @@ function table(bench, names) {
   };
   return [
     row(names.plan, names.planByHand, GOAL),
-    row(names.read, names.planByHand),
     row(names.figures, names.planByHand, GOAL),
     row(names.plan, names.sumGeneric),
     row(names.chance, names.chanceByHand, GOAL),
