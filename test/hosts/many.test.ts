@@ -86,8 +86,11 @@ describe('an element that moves', () => {
   it('into another document and back keeps its looks, its plan and its handles', async () => {
     const { page, said } = await open(example('many'));
     await drawn(page, RIGHT);
-    const looks = (place: Page | Frame): Promise<string[]> =>
-      place.$eval(RIGHT, ({ shadowRoot }) => [getComputedStyle(shadowRoot!.querySelector('[part~=limbus]')!).strokeWidth, getComputedStyle(shadowRoot!.querySelector('.visually-hidden')!).position, getComputedStyle(document.querySelector('#right')!).display]);
+    const looks = async (place: Page | Frame): Promise<string[]> => {
+      // The sliders come with the hands, after the drawing.
+      await place.waitForFunction((wanted) => document.querySelector(wanted)?.shadowRoot?.querySelector('.visually-hidden'), {}, RIGHT);
+      return place.$eval(RIGHT, ({ shadowRoot }) => [getComputedStyle(shadowRoot!.querySelector('[part~=limbus]')!).strokeWidth, getComputedStyle(shadowRoot!.querySelector('.visually-hidden')!).position, getComputedStyle(document.querySelector('#right')!).display]);
+    };
     const before = await looks(page);
     expect(before).toEqual(['1.25px', 'absolute', 'contents']);
     await page.evaluate(() => {
