@@ -175,11 +175,9 @@ export class RowReader {
     const where = this.site('arcSite', eye);
     const method = this.text('arcMethod') ? this.methods(this.text('arcMethod')) : 'blade';
     if (method === null) this.refuse('arcMethod', 'method');
-    if (count === 0 || (count === null && length === null && !this.text('arcLength') && !this.text('arcCount'))) return null;
+    if (count === 0 || (!this.text('arcLength') && !this.text('arcCount'))) return null;
     if (count !== null && count !== 1 && count !== 2) this.refuse('arcCount', 'count');
-    for (const [column, value] of [['arcCount', count], ['arcLength', length], ['arcSite', where]] as const) {
-      if (value === null && !this.text(column)) this.refuse(column, 'missing');
-    }
+    for (const column of ['arcCount', 'arcLength', 'arcSite'] as const) if (!this.text(column)) this.refuse(column, 'missing');
     if (count === null || length === null || where === null || method === null) return null;
     return { count: count as 1 | 2, length, site: where, method, assumed: !this.text('arcMethod') };
   }
@@ -188,7 +186,7 @@ export class RowReader {
     const cylinder = this.number('lensCylinder', LIMITS.lensCylinder);
     const along = this.number('lensMeridian', LIMITS.lensMeridian);
     if (!cylinder) return null;
-    if (along === null && !this.text('lensMeridian')) this.refuse('lensMeridian', 'missing');
+    if (!this.text('lensMeridian')) this.refuse('lensMeridian', 'missing');
     return along === null ? null : { cylinder, meridian: meridian(along) };
   }
 
