@@ -54,6 +54,10 @@ describe('columns', () => {
     expect([named(199), named(200), named(201), named(2000)]).toEqual([2, 2, 1, 1]);
   });
 
+  test('count as named where they have to be asked about, once each, and figures do not', () => {
+    expect([['axis before'], ['K1 pre'], ['K1 pre', 'K2 axis pre', 'age', 'surgeon', '43.25', ''], ['axis before', 'axis before', 'age', 'Alter']].map(columnsNamed)).toEqual([1, 1, 3, 3]);
+  });
+
   test('may have no headings at all', () => {
     const columns = HEADINGS.split(';') as OutcomeColumn[];
     const mapping = Object.fromEntries(columns.map((column, index) => [column, index]));
