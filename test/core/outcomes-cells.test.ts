@@ -254,6 +254,12 @@ describe('own figures', () => {
     expect(ownFigures(arced).evidence.arcs.reason.text).toMatch(/^What 40 eyes come to, \d{3} %, is outside of what a plan accepts \(0 % to 150 %\)\. Check the table\.$/);
   });
 
+  test('what no plan accepts may lie below, or be the scatter of arcs, which is told in dioptres', () => {
+    expect(ownFigures(series(40, (index) => -4 + even(index), odd)).evidence.incision.reason.text).toMatch(/^What 40 eyes come to, -\d\.\d\d D, is outside of what a plan accepts \(-1\.00 D to 3\.00 D\)\. Check the table\.$/);
+    const arced = Array.from({ length: 40 }, (_, index) => recordOf(at(2, 90), flattening(0.85 + 20 * even(index), 90), { arcs: { count: 1, site: 90, length: 60, method: 'blade' }, age: 65 }));
+    expect(ownFigures(arced).evidence.arcs.reason.text).toMatch(/^What 40 eyes come to, [2-9]\.\d\d D, is outside of what a plan accepts \(0\.00 D to 2\.00 D\)\. Check the table\.$/);
+  });
+
   test('of arcs are given from the least number on, with their error, and without a note where all were cut alike', () => {
     const least = OUTCOME_CONSTANTS.leastEyes.value;
     const arced = (n: number) => Array.from({ length: n }, (_, index) => recordOf(at(2, 90), flattening(0.85 + even(index), 90), { arcs: { count: 1, site: 90, length: 60, method: 'blade' }, age: 65, incision: null }));

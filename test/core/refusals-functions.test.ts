@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import {
   alongCircle, arcFlattening, atVertex, backSurface, chanceWithin, chordOf, clockFromSite, dioptresFromRadius, ellipse,
-  flatteningAndTorque, fromPowerVector, fromReadings, fromVector, incisionFlattening, lensPlaneRatio, meridian, misplacedLens,
+  flatteningAndTorque, fromPowerVector, fromReadings, fromVector, incisionFlattening, lensPlaneRatio, meridian, meridianSpread, misplacedLens,
   radiusFromDioptres, site, siteFromClock, spanOf, toPowerVector, toVector, transpose, type Refraction,
 } from '../../core/index.js';
 import { refusalOf } from './refusal.js';
@@ -37,6 +37,7 @@ test.each<[string, () => unknown]>([
   ['power: NaN is refused; allowed is a finite number of D.', () => atVertex({ ...LENS, sphere: NaN }, 12)],
   ['cylinder: NaN is refused; allowed is a finite number of D.', () => atVertex({ ...LENS, cylinder: NaN }, 12)],
   ['power: 80 is refused; allowed is below 80 D at 12.5 mm.', () => atVertex({ ...LENS, sphere: 80 }, 12.5)],
+  ['p: 1.5 is refused; allowed is 0 to 1.', () => meridianSpread(POINT, 1.5)],
   ['k: 7.8 is refused; allowed is 28 to 75 D.', () => lensPlaneRatio({ k: 7.8 })],
   ['depth: 1.9 is refused; allowed is 2 to 8 mm.', () => lensPlaneRatio({ k: 43, depth: 1.9 })],
   ['depth: 8.1 is refused; allowed is 2 to 8 mm.', () => lensPlaneRatio({ k: 43, depth: 8.1 })],
