@@ -79,6 +79,9 @@ test('nothing is never −0', () => {
   expect(shapeFactors({ q: -0 })).toEqual({ q: 0, p: 1, e: 0 });
   expect(shapeFactors({ e: 0 })).toEqual({ q: 0, p: 1, e: 0 });
   expect(atSpectacles({ sphere: -3, cylinder: 0, axis: 90 }).cylinder).toBe(0);
+  expect(trace({ surfaces: [good] }).frontPrincipal).toBe(0);
+  const { frontPrincipal, backPrincipal, asymmetry } = traceToric({ surfaces: [toric] });
+  expect([frontPrincipal.flat, frontPrincipal.steep, backPrincipal.flat, asymmetry]).toEqual([0, 0, 0, 0]);
   const ball = lensToFit({ surfaces: [{ lens: { sphere: 43, cylinder: 0, axis: 180 }, gapAfter: 5 }], axialLength: 22.3 });
   expect([ball.cylinder, ball.cornealCylinder, ball.meridian]).toEqual([0, 0, 180]);
 });

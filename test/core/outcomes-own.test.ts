@@ -64,7 +64,7 @@ describe('the incision', () => {
     for (const n of [0, 1, 2, LEAST - 1]) {
       const { incision, arcs, evidence } = ownFigures(paired(n, 0.4, 0, 0.2));
       expect([incision, arcs]).toEqual([null, null]);
-      expect(evidence.incision.reason.id).toBe('tooFew');
+      expect([evidence.incision.reason.id, evidence.incision.notes]).toEqual(['tooFew', []]);
       expect(evidence.incision.observed === null).toBe(n === 0);
       expect([...numbersIn(evidence)].every(Number.isFinite)).toBe(true);
     }

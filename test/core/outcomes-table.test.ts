@@ -187,7 +187,7 @@ describe('rows that are refused', () => {
     ['three arcs', { arcCount: '3', arcLength: '45', arcSite: '90' }, ['arcCount range']],
     ['arcs cut by nobody knows what', { arcCount: '1', arcLength: '45', arcSite: '90', arcMethod: 'scissors' }, ['arcMethod method']],
     ['a lens without a meridian', { lensCylinder: '2' }, ['lensMeridian missing']],
-    ['a minus reading', { flatBefore: '-43.25' }, ['flatBefore range']],
+    ['a minus reading', { flatBefore: '-43.25 D' }, ['flatBefore range']],
     ['a minus lens', { lensCylinder: '-2', lensMeridian: '90' }, ['lensCylinder negative']],
     ['a plan without astigmatism', { predictedMeridian: '90' }, ['predictedMeridian together']],
     ['a plan without meridian', { predictedMagnitude: '0.5' }, ['predictedMeridian missing']],

@@ -149,6 +149,10 @@ describe('local flattening near a cut', () => {
     }
   });
 
+  test('is 0 without a sign where there is none, for what steepens too', () => {
+    for (const amount of [1, -1]) expect(localFlatteningAt({ site: 0, length: 20, distance: 5, amount, basis: 'assumed' }, { distance: 1, direction: 0 })).toBe(0);
+  });
+
   test('adds up in whatever order the cuts are given', () => {
     const base = { flatRadius: 7.8, steepRadius: 7.6, steepMeridian: 90 };
     const cuts = [5.5, 2.2, 3.7].map((distance, index): LocalFlattening => ({ site: 100, length: 60, distance, amount: 2 + index, basis: 'assumed' }));
