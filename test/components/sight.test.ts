@@ -6,7 +6,7 @@ import '../../components/cornea/define.js';
 import { blurMinutes, corneaBefore, focusError } from '../../components/sight/sight.optics.js';
 import { SCENES, SIDE, sceneDegrees } from '../../components/sight/sight.scenes.js';
 import { MAPLE, Sight, darkest, difference, mirrored, painted } from './sight-support.js';
-import { bringIntoView, centreOf, onEye } from './support.js';
+import { bringIntoView, centreOf, onEye, until } from './support.js';
 
 /** Four thin lines far from each other: upright, flat, and both slanting ones, named as the onlooker sees them. */
 const LINES = { upright: [100, 100], flat: [400, 100], rising: [100, 400], falling: [400, 400] } as const;
@@ -170,9 +170,7 @@ describe('astig-sight: pictures', () => {
     await sendMouse({ type: 'move', position: centreOf(cornea, '[part~="incision-handle"]') });
     await sendMouse({ type: 'down' });
     for (let degrees = 176; degrees >= 92; degrees -= 4) await sendMouse({ type: 'move', position: onEye(cornea, degrees, 6.75) });
-    await new Promise((resolve) => setTimeout(resolve, 300));
-    // Still held, and the picture is there already.
-    expect(difference(start, sight.pixels('after'))).to.be.at.least(10);
+    await until(() => difference(start, sight.pixels('after')) >= 10, 'the picture follows while the incision is still held');
     await sendMouse({ type: 'up' });
     await sight.view.ready;
     const followed = sight.pixels('after');
