@@ -76,6 +76,17 @@ describe('a measured back surface', () => {
   test.each([['0.30@180', 0.3, 180], ['0@0', 0, 180], [' 0.25 @ 90 ° ', 0.25, 90], ['1@7.5°', 1, 7.5], ['0.05@180', 0.05, 180]] as const)('%j', (kind, magnitude, along) => {
     expect(backSurface(kind as never)).toEqual({ magnitude, meridian: along });
   });
+
+  test('is read anew where it is another, and nobody can change what was read', () => {
+    const first = backSurface('0.30@175');
+    expect(first).toEqual({ magnitude: 0.3, meridian: 175 });
+    first.magnitude = 9;
+    expect(backSurface('0.30@175')).toEqual({ magnitude: 0.3, meridian: 175 });
+    expect(() => backSurface('0.30@190' as never)).toThrow(RangeError);
+    expect(() => backSurface('0.30@190' as never)).toThrow(RangeError);
+    expect(backSurface('0.40@20')).toEqual({ magnitude: 0.4, meridian: 20 });
+    expect(backSurface('0.30@175')).toEqual({ magnitude: 0.3, meridian: 175 });
+  });
 });
 
 test('a value that is refused is quoted, a long text cut at 40 signs', () => {
