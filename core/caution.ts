@@ -42,11 +42,9 @@ export function whole(value: number, unit: Quantity['unit']): Quantity {
 }
 
 function tenths(value: number): number {
-  // Limits are whole numbers, and the way through a text takes longer than all the sums of a caution.
-  return Number.isInteger(value) ? value : Number(value.toFixed(1));
+  return Number(value.toFixed(1));
 }
 
 function printed({ value, unit, digits }: Quantity): string {
-  const figure = digits === 0 && Number.isInteger(value) ? String(value) : value.toFixed(digits);
-  return unit === '°' || unit === '' ? figure + unit : `${figure} ${unit}`;
+  return `${value.toFixed(digits)}${unit === '°' || unit === '' ? unit : ` ${unit}`}`;
 }
