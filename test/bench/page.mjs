@@ -83,7 +83,6 @@ export async function serve(files) {
   await new Promise((ready) => server.listen(0, '127.0.0.1', ready));
   return {
     url: (path) => `http://127.0.0.1:${server.address().port}${path}`,
-    size: (path) => packed.get(path).length,
     close: () => server.close(),
   };
 }

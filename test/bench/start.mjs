@@ -1,6 +1,6 @@
 /** What a page pays before anything moves: bytes, time to the first drawing, memory. Beside a page with only Lit and one svg. */
 import { bundleOneFile } from '../one-file.mjs';
-import { CASE, MAIN, bundle, hostPage, median, openBrowser, openPage, pause, root, serve } from './page.mjs';
+import { CASE, MAIN, bundle, hostPage, medians, openBrowser, openPage, pause, root, serve } from './page.mjs';
 
 export const title = 'Start and memory; beside: a page with only Lit and one svg';
 
@@ -30,9 +30,8 @@ export async function run() {
   const server = await serve(await pages());
   const browser = await openBrowser();
   try {
-    const least = await loads(browser, server, 'least');
-    const rows = [];
-    for (const [name, { what }] of Object.entries(PAGES)) rows.push(...table(what, await loads(browser, server, name), least));
+    const { least, ...library } = await loads(browser, server, ['least', ...Object.keys(PAGES)]);
+    const rows = Object.entries(library).flatMap(([name, found]) => table(PAGES[name].what, found, least));
     return [...rows, ...(await memory(browser, server))];
   } finally {
     await browser.close();
@@ -41,22 +40,29 @@ export async function run() {
 }
 
 async function pages() {
-  const least = await bundle({ stdin: { contents: LEAST, resolveDir: root } });
-  const files = { '/least.js': least, '/least.html': hostPage({ body: '<least-drawing></least-drawing>', source: '/least.js' }), '/least-many.html': hostPage({ body: '<main></main>', source: '/least.js' }) };
+  const empty = (source) => hostPage({ body: '<main></main>', source });
+  const files = {
+    '/least.js': await bundle({ stdin: { contents: LEAST, resolveDir: root } }),
+    '/least.html': hostPage({ body: '<least-drawing></least-drawing>', source: '/least.js' }),
+    '/least-many.html': empty('/least.js'),
+    '/main-many.html': empty('/main/main.js'),
+  };
   for (const [name, { body, source }] of Object.entries(PAGES)) {
     for (const { path, contents } of await bundleOneFile(root, { name, source })) files[`/${name}/${path}`] = contents;
     files[`/${name}.html`] = hostPage({ body, source: `/${name}/${name}.js` });
-    files[`/${name}-many.html`] = hostPage({ body: '<main></main>', source: `/${name}/${name}.js` });
   }
   return files;
 }
 
-async function loads(browser, server, name) {
-  const results = [];
+/** By page, for each slowdown: the medians. The pages take turns, so that whatever else the machine does falls on all of them. */
+async function loads(browser, server, names) {
+  const results = Object.fromEntries(names.map((name) => [name, []]));
   for (const slowdown of SLOWDOWNS) {
-    const found = [];
-    for (let load = 0; load < LOADS; load += 1) found.push(await loaded(browser, server.url(`/${name}.html`), slowdown));
-    results.push({ slowdown, ...Object.fromEntries(['first', 'atFirst', 'whole'].map((key) => [key, median(found.map((one) => one[key]))])) });
+    const found = Object.fromEntries(names.map((name) => [name, []]));
+    for (let load = 0; load < LOADS; load += 1) {
+      for (const name of names) found[name].push(await firstDrawing(browser, server.url(`/${name}.html`), slowdown));
+    }
+    for (const name of names) results[name].push(medians(found[name]));
   }
   return results;
 }
@@ -71,7 +77,7 @@ function table(what, library, least) {
 }
 
 /** The browser's own time of the first paint that shows something: neither page has anything to show without script. */
-async function loaded(browser, url, slowdown) {
+async function firstDrawing(browser, url, slowdown) {
   const { page, cdp } = await openPage(browser);
   await cdp.send('Network.setCacheDisabled', { cacheDisabled: true });
   await cdp.send('Emulation.setCPUThrottlingRate', { rate: slowdown });
