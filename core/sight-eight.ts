@@ -1,7 +1,8 @@
 /**
  * Passes that join eight transforms at once: two times four, the second four turned by eighths of a circle. They need
  * fewer journeys of all numbers to and fro than passes by four, and those journeys are most of the time. Odd numbers are
- * read after the even ones are joined, so that few have to be held at once.
+ * read after the even ones are joined, so that few have to be held at once. The same sums stand in both passes, for a
+ * function that returned sixteen numbers would have to put them into an object for each eight.
  */
 import type { Complex, Pass, Source } from './sight-fourier.js';
 
