@@ -2,6 +2,7 @@ import { html, nothing } from 'lit';
 import type { ReactiveController, ReactiveControllerHost, TemplateResult } from 'lit';
 import type { FigureId } from '../../core/figures.js';
 import type { SourceId } from '../../core/references.js';
+import { focused } from './focused.js';
 import { ENGLISH } from './language/language.js';
 import type { Language } from './language/language.js';
 import type { SourcePopover } from './source-popover.js';
@@ -34,7 +35,7 @@ export class SourceController implements ReactiveController {
 
   /** Opens the source of a figure. */
   ask(question: Question): void {
-    void this.#answer(question, this.host.shadowRoot?.activeElement as HTMLElement | null);
+    void this.#answer(question, focused());
   }
 
   /** To be put at the end of the host's template. */
@@ -42,7 +43,7 @@ export class SourceController implements ReactiveController {
     return this.#popover?.render() ?? nothing;
   }
 
-  async #answer(question: Question, asker: HTMLElement | null): Promise<void> {
+  async #answer(question: Question, asker: Element | null): Promise<void> {
     const { SourcePopover } = await import('./source-popover.js');
     this.#popover ??= new SourcePopover(this.host, this.language);
     await this.#popover.show(question, asker);

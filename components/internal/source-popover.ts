@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit';
 import type { ReactiveControllerHost, TemplateResult } from 'lit';
+import { focused } from './focused.js';
 import type { Language } from './language/language.js';
 import { addStyles } from './restyle.js';
 import type { Question } from './source-controller.js';
@@ -11,7 +12,7 @@ import { sharedWords } from './words.js';
 export class SourcePopover {
   #question: Question | null = null;
   /** What had the focus when the question was asked. */
-  #asker: HTMLElement | null = null;
+  #asker: Element | null = null;
 
   constructor(
     private readonly host: ReactiveControllerHost & HTMLElement,
@@ -20,13 +21,16 @@ export class SourcePopover {
     addStyles(host, popoverStyles);
   }
 
-  async show(question: Question, asker: HTMLElement | null): Promise<void> {
+  /** Not where the reader has gone on to something else while the answer was loaded: it would take the focus from there. */
+  async show(question: Question, asker: Element | null): Promise<void> {
     this.#question = question;
     this.#asker = asker;
     this.host.requestUpdate();
     await this.host.updateComplete;
     const popover = this.#popover();
-    if (this.#question !== question || !popover?.isConnected) return;
+    const now = focused();
+    const goneOn = now !== asker && now !== document.body && !popover?.contains(now);
+    if (this.#question !== question || !popover?.isConnected || goneOn) return;
     if (!popover.matches(':popover-open')) popover.showPopover();
     popover.focus();
   }
@@ -48,7 +52,7 @@ export class SourcePopover {
   /** Browsers give the focus back only when they took it themselves, which they do not inside a shadow root. */
   readonly #onToggle = (event: ToggleEvent): void => {
     if (event.newState !== 'closed' || !this.#popover()?.contains(this.host.shadowRoot?.activeElement ?? null)) return;
-    this.#asker?.focus({ preventScroll: true });
+    (this.#asker as HTMLElement | null)?.focus({ preventScroll: true });
   };
 
   #popover(): HTMLElement | null {

@@ -211,7 +211,8 @@ export class Results {
   };
 
   readonly #export = async (): Promise<void> => {
-    const reply = await this.host.desk?.ask({ kind: 'export', ...(this.language.lang !== 'en' && { words: exportWords(this.language) }) });
+    // Ended by another table, whose own report follows.
+    const reply = await this.host.desk?.ask({ kind: 'export', ...(this.language.lang !== 'en' && { words: exportWords(this.language) }) }).catch(() => undefined);
     if (reply?.kind !== 'export') return;
     const link = document.createElement('a');
     link.href = URL.createObjectURL(new Blob([reply.text], { type: 'text/csv' }));

@@ -46,6 +46,23 @@ describe('where a figure comes from', () => {
     expect(seen.size).to.be.at.least(7);
   });
 
+  it('does not open, nor take the focus, where the reader has gone on to something else while it is loaded', async () => {
+    const { eye, root } = await page();
+    const field = document.createElement('input');
+    eye.append(field);
+    const button = root('astig-summary').querySelector<HTMLElement>('[data-source="arcs"] .sourced')!;
+    button.focus();
+    button.click();
+    field.focus();
+    await until(() => root('astig-summary').querySelector('.source') !== null, 'the answer is loaded');
+    await drawn(eye.querySelector('astig-summary')!);
+    await new Promise(requestAnimationFrame);
+    expect([document.activeElement === field, root('astig-summary').querySelector('.source:popover-open') === null]).to.deep.equal([true, true]);
+    button.focus();
+    button.click();
+    expect((await opened(root('astig-summary'))).textContent).to.contain(FIGURES.arcs.title);
+  });
+
   it('opens for an arrow of the diagram, by keyboard', async () => {
     const { root } = await page();
     root('astig-vectors').querySelector<SVGElement>('[data-source="incision"]')!.focus();
