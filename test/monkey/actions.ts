@@ -100,7 +100,7 @@ const mouse: Action = async (ground, luck) => {
   await sendMouse({ type: 'down' });
   await sendMouse({ type: 'move', position: bound([luck.between(box.left, box.right), luck.between(box.top, box.bottom)]) });
   await sendMouse({ type: 'up' });
-  return user('mouse', 2);
+  return user(`mouse=${(grip.svg.getRootNode() as ShadowRoot).host.localName}`, 2);
 };
 
 const keys: Action = async (_ground, luck) => {
@@ -108,6 +108,12 @@ const keys: Action = async (_ground, luck) => {
   await sendKeys({ press: key });
   return user(`key ${key}`, 2);
 };
+
+/** Whose field it is, to find it again in a report. */
+function placeOf(field: HTMLElement): string {
+  const { host } = field.getRootNode() as ShadowRoot;
+  return `${host.localName} ${field.id || field.className}`;
+}
 
 function textField(ground: Playground, luck: Chance): HTMLInputElement | null {
   const fields = deepAll<HTMLInputElement>(ground.root, 'input:not([type=range], [type=radio], [type=checkbox], [type=file])').filter((field) => !field.disabled && !field.readOnly);
@@ -123,7 +129,7 @@ const type: Action = (ground, luck) => {
   field.value = pasted ? text : field.value.slice(0, luck.whole(4)) + text;
   field.dispatchEvent(new InputEvent('input', { bubbles: true, composed: true, inputType: pasted ? 'insertFromPaste' : 'insertText', data: text }));
   if (luck.yes(0.8)) field.dispatchEvent(new Event('change', { bubbles: true }));
-  return user(pasted ? 'paste' : 'type', 2);
+  return user(`${pasted ? 'paste' : 'type'}=${placeOf(field)}`, 2);
 };
 
 const give: Action = (ground, luck) => {
@@ -145,7 +151,7 @@ const slide: Action = (ground, luck) => {
   slider.value = String(luck.between(Number(slider.min), Number(slider.max)));
   slider.dispatchEvent(new Event('input', { bubbles: true, composed: true }));
   slider.dispatchEvent(new Event('change', { bubbles: true }));
-  return user('slider', 2);
+  return user(`slider=${placeOf(slider)}`, 2);
 };
 
 const press: Action = (ground, luck) => {
@@ -169,7 +175,7 @@ const select: Action = (ground, luck) => {
   list.selectedIndex = luck.whole(list.options.length);
   list.dispatchEvent(new Event('input', { bubbles: true, composed: true }));
   list.dispatchEvent(new Event('change', { bubbles: true }));
-  return user('select', 2);
+  return user(`select=${placeOf(list)}`, 2);
 };
 
 const shortcut: Action = (ground, luck) => {

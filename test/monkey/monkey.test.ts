@@ -8,6 +8,12 @@ import { FAULT, deepAll, focused, playground, views } from './page.js';
 import type { Playground } from './page.js';
 import { chance } from './random.js';
 
+/** After how many actions it says that it is still at work. */
+const TOLD_EVERY = 1000;
+
+/** Longer than anything takes, ms; a browser that has stopped answering is told apart from a slow one. */
+const LATE = 60_000;
+
 const { actions, seed } = await executeServerCommand<{ actions: number; seed: number }, object>('monkey', {});
 
 describe(`a monkey with the seed ${seed}`, () => {
@@ -33,37 +39,56 @@ describe(`a monkey with the seed ${seed}`, () => {
     const last: string[] = [];
     const counts: Record<string, number> = {};
     for (let index = 0; index < actions; index += 1) {
-      const before = { plan: JSON.stringify(ground.eye.plan), focus: focused(), size: ground.away.length };
+      const before = { plan: JSON.stringify(ground.eye.plan), focus: focused(), ending: Number(log.open) };
       ground.gesture = () => {
         log.inputs = 0;
         log.changes = 0;
+        log.sources = [];
         before.plan = JSON.stringify(ground.eye.plan);
       };
       ground.gesture();
-      const deed = await act(ground, luck);
+      const deed = await soon(act(ground, luck), () => `Action ${index} with the seed ${seed} does not end. Before it: ${last.join(', ')}`);
       const [kind] = deed.what.split('=');
       counts[kind!] = (counts[kind!] ?? 0) + 1;
       last.push(deed.what);
       if (last.length > 12) last.shift();
-      await settled(ground);
+      await soon(settled(ground), () => `What action ${index} with the seed ${seed} asked for is not drawn: ${last.join(', ')}`);
       const wrong = [...troubles, ...log.wrong, ...faults(ground, deed, log, before)];
       if (wrong.length > 0) throw new Error(`After action ${index} with the seed ${seed} (${last.join(', ')}): ${wrong.slice(0, 3).join('; ')}`);
+      if (deed.by === 'given up') log.open = false;
+      if ((index + 1) % TOLD_EVERY === 0) await executeServerCommand('monkey', { done: index + 1 });
     }
     console.log(`monkey, seed ${seed}: ${actions} actions (${Object.entries(counts).map(([what, count]) => `${what} ${count}`).join(', ')}), ${log.all} events`);
   });
 });
 
+async function soon<Result>(work: Promise<Result>, complaint: () => string): Promise<Result> {
+  let timer = 0;
+  const late = new Promise<never>((_, reject) => (timer = window.setTimeout(() => reject(new Error(complaint())), LATE)));
+  try {
+    return await Promise.race([work, late]);
+  } finally {
+    clearTimeout(timer);
+  }
+}
+
 interface Log {
   inputs: number;
   changes: number;
   all: number;
+  /** Of whom the events of the last action were. */
+  sources: string[];
+  /** Whether the plan has been moved and not yet let go: typing ends with what comes next, such as the loss of the focus. */
+  open: boolean;
   wrong: string[];
 }
 
 function listen({ root, eye }: Playground): Log {
-  const log: Log = { inputs: 0, changes: 0, all: 0, wrong: [] };
+  const log: Log = { inputs: 0, changes: 0, all: 0, sources: [], open: false, wrong: [] };
   const seen = (event: AstigInputEvent | AstigChangeEvent): void => {
     log.all += 1;
+    log.sources.push(event.source);
+    log.open = event.type === 'astig-input';
     if (event.type === 'astig-input') log.inputs += 1;
     else log.changes += 1;
     if (event.plan !== eye.plan || event.outcome !== eye.outcome) log.wrong.push(`${event.type} of ${event.source} tells of another plan than the case`);
@@ -79,8 +104,8 @@ async function settled(ground: Playground): Promise<void> {
   for (const view of views(ground) as (HTMLElement & { updateComplete: Promise<boolean> })[]) await view.updateComplete;
 }
 
-function faults(ground: Playground, deed: Deed, log: Log, before: { plan: string; focus: Element | null }): string[] {
-  return [...ofFigures(ground), ...ofEvents(ground, deed, log, before.plan), ...onScreen(ground), ...ofFocus(deed, before.focus)];
+function faults(ground: Playground, deed: Deed, log: Log, before: { plan: string; focus: Element | null; ending: number }): string[] {
+  return [...ofFigures(ground), ...ofEvents(ground, deed, log, before), ...onScreen(ground), ...ofFocus(deed, before.focus)];
 }
 
 function ofFigures({ eye }: Playground): string[] {
@@ -96,10 +121,10 @@ function hasHole(value: unknown): boolean {
   return typeof value === 'object' && value !== null && Object.values(value).some(hasHole);
 }
 
-function ofEvents({ eye }: Playground, { by, what, changes }: Deed, log: Log, before: string): string[] {
+function ofEvents({ eye }: Playground, { by, what, changes }: Deed, log: Log, { plan: before, ending }: { plan: string; ending: number }): string[] {
   const found: string[] = [];
-  if (by === 'page' && log.inputs + log.changes > 0) found.push(`the page's own ${what} fired ${log.inputs} inputs and ${log.changes} changes`);
-  if (log.changes > changes) found.push(`${log.changes} changes of one action`);
+  if (by === 'page' && (log.inputs > 0 || log.changes > ending)) found.push(`the page's own ${what} fired ${log.inputs} inputs and ${log.changes} changes (${log.sources.join(', ')})`);
+  if (log.changes > changes + ending) found.push(`${log.changes} changes of one action`);
   if (by === 'given up') {
     if (log.changes > 0) found.push('what was given up fired a change');
     if (JSON.stringify(eye.plan) !== before) found.push('what was given up left its trace in the plan');
@@ -125,7 +150,7 @@ function onScreen({ root, eye }: Playground): string[] {
 
 /** A user's own action must leave the focus where somebody can find it. */
 function ofFocus({ by, what }: Deed, before: Element | null): string[] {
-  if (by !== 'user' || what.startsWith('key') || what === 'mouse' || !before?.isConnected) return [];
+  if (by !== 'user' || what.startsWith('key') || what.startsWith('mouse') || !before?.isConnected) return [];
   // A field that the page has switched off loses the focus with the next frame, which is not the next action's doing.
   if (before.matches(':disabled') || !before.checkVisibility()) return [];
   return focused() === null ? [`${what} lost the focus of ${before.localName}`] : [];
