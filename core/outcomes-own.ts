@@ -1,7 +1,7 @@
 import { ruleOf, siteName } from './angle.js';
 import { arcFlattening, arcSpread } from './arcs.js';
 import { add, flattening, flatteningAndTorque, fromVector, subtract, toVector } from './astigmatism.js';
-import { dioptres, whole } from './caution.js';
+import { dioptres, exceeds, whole } from './caution.js';
 import { incisionFlattening } from './incision.js';
 import { OWN_LIMITS } from './limits.js';
 import { MODEL } from './model.js';
@@ -138,9 +138,12 @@ function mixed(eyes: readonly Operated<'incision'>[]): Said[] {
   if (places.size > 1) notes.push(said('mixedSites', { sites: [...places].join(', ') }));
   const widths = eyes.map(({ incision }) => incision.width);
   const [from, to] = widths.reduce<[number, number]>(([least, most], width) => [Math.min(least, width), Math.max(most, width)], [Infinity, -Infinity]);
-  if (to - from > OUTCOME_CONSTANTS.sameWidth.value) notes.push(said('mixedWidths', { from: millimetres(from), to: millimetres(to) }));
+  if (exceeds(to - from, OUTCOME_CONSTANTS.sameWidth.value)) notes.push(said('mixedWidths', { from: millimetres(from), to: millimetres(to) }));
   return notes;
 }
+
+/** A difference below it would be told as 0.00 D. */
+const LEAST_TOLD = 0.005;
 
 /**
  * Says when a few eyes pull the mean away from where most are. In a normal series the mean and the spatial median differ by
@@ -156,7 +159,7 @@ function farEyes(changes: readonly { flattening: number; torque: number }[]): Sa
   const sd = distances[distances.length >> 1]! / Math.sqrt(2 * Math.LN2);
   const difference = Math.hypot(centre.x - median.x, centre.y - median.y);
   const chance = Math.sqrt(((4 / Math.PI - 1) / changes.length) * -2 * Math.log(0.01));
-  return difference > chance * sd ? [said('farEyes', { difference: dioptres(difference) })] : [];
+  return difference > Math.max(chance * sd, LEAST_TOLD) ? [said('farEyes', { difference: dioptres(difference) })] : [];
 }
 
 function millimetres(value: number): Quantity {

@@ -18,11 +18,15 @@ const SAME = 1e-9;
 
 /**
  * Point with the least sum of distances to all points, to about 1e-8 D: nearer, the sums differ by their rounding alone.
+ * Of an even number of eyes that lie on one line every point between the two in the middle has it; the one half way is
+ * taken, as for a median of numbers, so that the order of the rows does not matter.
  * Weiszfeld's iteration as mended by Vardi & Zhang (2000), which does not stop where it meets an eye: tables rounded to
  * 0.25 D have many at the same place. It always comes nearer but may only creep, so a step by Newton's method is taken
  * instead wherever that comes nearer still.
  */
 export function spatialMedian(xs: Float64Array, ys: Float64Array, start: Vector): Vector {
+  const half = onLine(xs, ys);
+  if (half) return half;
   let point = start;
   for (let step = 0; step < 100; step += 1) {
     const next = nearer(xs, ys, point);
@@ -33,6 +37,19 @@ export function spatialMedian(xs: Float64Array, ys: Float64Array, start: Vector)
   // Towards an eye that is itself the median it can only creep, so the nearest one is tried.
   const eye = nearest(xs, ys, point);
   return distances(xs, ys, eye) <= distances(xs, ys, point) ? eye : point;
+}
+
+/** The median of eyes that all lie on one line; null for others. */
+function onLine(xs: Float64Array, ys: Float64Array): Vector | null {
+  const [x, y] = [xs[0]!, ys[0]!];
+  const from = xs.map((other, i) => Math.hypot(other - x, ys[i]! - y));
+  const far = from.indexOf(from.reduce((most, distance) => Math.max(most, distance)));
+  const length = from[far]! || 1;
+  const [alongX, alongY] = [(xs[far]! - x) / length, (ys[far]! - y) / length];
+  if (xs.some((other, i) => Math.abs((other - x) * alongY - (ys[i]! - y) * alongX) > SAME)) return null;
+  const along = xs.map((other, i) => (other - x) * alongX + (ys[i]! - y) * alongY).sort();
+  const middle = (along[(along.length - 1) >> 1]! + along[along.length >> 1]!) / 2;
+  return { x: x + middle * alongX, y: y + middle * alongY };
 }
 
 function nearer(xs: Float64Array, ys: Float64Array, { x, y }: Vector): Vector {

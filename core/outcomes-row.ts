@@ -1,5 +1,5 @@
 import { fromTemporal, meridian, site as siteOf } from './angle.js';
-import { whole } from './caution.js';
+import { exceeds, whole } from './caution.js';
 import { DEFAULTS } from './fields.js';
 import { KERATOMETRIC_CONSTANT } from './keratometry.js';
 import { LIMITS } from './limits.js';
@@ -119,7 +119,7 @@ export class RowReader {
       return { astigmatism: null, readings: null };
     }
     const other = this.number(stated, OUTCOME_LIMITS.magnitude);
-    if (other !== null && Math.abs(other - magnitude) > OUTCOME_CONSTANTS.sameMagnitude.value) this.refuse(stated, 'differs', { difference: { value: magnitude, unit: 'D', digits: 2 } });
+    if (other !== null && exceeds(Math.abs(other - magnitude), OUTCOME_CONSTANTS.sameMagnitude.value)) this.refuse(stated, 'differs', { difference: { value: magnitude, unit: 'D', digits: 2 } });
     return { astigmatism: this.placed(magnitude, along), readings: { flat, steep } };
   }
 

@@ -44,6 +44,19 @@ describe('a few eyes that weigh heavily', () => {
     }
     expect(Math.min(...seen)).toBeGreaterThan(20);
   });
+
+  test.each([0.1, 0.3, 0.7])('are not told of eyes that all have the change %d D, whatever its sum is rounded to', (change) => {
+    const { notes } = ownFigures(Array.from({ length: 23 }, () => entered(change, change / 3))).evidence.incision;
+    expect(notes.map(({ id }) => id)).not.toContain('farEyes');
+  });
+});
+
+describe('incisions of different widths', () => {
+  // The decimals are what is meant: 2.7 − 2.4 is 0.3 to everyone but the computer.
+  test.each([[2.2, 2.5, false], [2.4, 2.7, false], [1.8, 2.1, false], [2.4, 2.71, true], [2.2, 2.6, true]])('of %d and %d mm: told %s', (narrow, wide, told) => {
+    const eyes = paired(40, 0.4, 0.1, 0.2).map((eye, index) => ({ ...eye, incision: { ...eye.incision!, width: index % 2 ? narrow : wide } }));
+    expect(ownFigures(eyes).evidence.incision.notes.some(({ id }) => id === 'mixedWidths')).toBe(told);
+  });
 });
 
 describe('the incision', () => {

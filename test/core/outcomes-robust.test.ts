@@ -95,6 +95,40 @@ describe.each(series)('eyes %s', (_, all) => {
   });
 });
 
+describe('eyes on one line', () => {
+  /** Eyes on a line through `from` at so many degrees, in any order. */
+  const line = (places: readonly number[], degrees: number, from: Vector): Vector[] => {
+    const [c, s] = [Math.cos((degrees * Math.PI) / 180), Math.sin((degrees * Math.PI) / 180)];
+    return places.map((place) => ({ eye: { x: from.x + place * c, y: from.y + place * s }, turn: random() })).sort((a, b) => a.turn - b.turn).map(({ eye }) => eye);
+  };
+
+  test.each([0, 30, 90, 135, 211])('at %d° have the median of numbers as theirs, whatever the order of the rows', (degrees) => {
+    for (let times = 0; times < 20; times += 1) {
+      const from = drawn();
+      const places = Array.from({ length: 3 + Math.floor(20 * random()) }, () => quarter(drawn().x));
+      const sorted = [...places].sort((a, b) => a - b);
+      const middle = (sorted[(sorted.length - 1) >> 1]! + sorted[sorted.length >> 1]!) / 2;
+      const [expected] = line([middle], degrees, from);
+      const { median } = centres(line(places, degrees, from));
+      expect(Math.hypot(median.x - expected!.x, median.y - expected!.y)).toBeLessThan(1e-9);
+    }
+  });
+
+  test('of 0, 1, 2 and 3 D it is 1.5 D, forwards and backwards', () => {
+    const eyes = [0, 1, 2, 3].map((x) => ({ x, y: 0 }));
+    for (const order of [eyes, [...eyes].reverse()]) expect(centres(order).median).toEqual({ x: 1.5, y: 0 });
+  });
+
+  test('in one place it is that place', () => {
+    expect(centres(Array.from({ length: 4 }, () => ({ x: 0.5, y: -1 }))).median).toEqual({ x: 0.5, y: -1 });
+  });
+
+  test('an eye off the line by a hundredth of a dioptre makes it no line', () => {
+    const eyes = [...[0, 1, 2, 3].map((x) => ({ x, y: 0 })), { x: 1.2, y: 0.01 }];
+    expect(distanceToGo(eyes, centres(eyes).median)).toBeLessThan(1e-7);
+  });
+});
+
 describe('from a place that eyes share', () => {
   const shared = { x: 0.25, y: -0.5 };
   /** A series with eyes at one place, and by how much the pull of the others is stronger than they are many. */

@@ -195,6 +195,11 @@ describe('rows that are refused', () => {
     ['all that is wrong with it', { eye: 'x', age: '0', meridianAfter: '900' }, ['eye eye', 'meridianAfter range', 'age range']],
   ])('%s', (_, eye, expected) => expect(faults(eye)).toEqual(expected));
 
+  // The readings of this eye are 1.25 D apart. 1.55 is 0.3 off to everyone but the computer.
+  test.each([['1.55', 0], ['0.95', 0], ['1.5', 0], ['1.56', 1], ['0.94', 1]])('a stated astigmatism of %s D beside readings 1.25 D apart: %d refused', (magnitudeBefore, refused) => {
+    expect(readTable(tableOf([{ magnitudeBefore }])).refused).toHaveLength(refused);
+  });
+
   test('say line, column, value and what would be allowed', () => {
     const { refused } = readTable(tableOf([{}, { meridianAfter: '190' }]));
     expect(refused).toEqual([{
