@@ -155,8 +155,8 @@ const slide: Action = (ground, luck) => {
 };
 
 const press: Action = (ground, luck) => {
-  // Saving a picture opens a dialogue of the browser, printing another.
-  const buttons = deepAll<HTMLElement>(ground.root, 'button:not([part~="picture-bar"] *), summary, input[type=radio], input[type=checkbox]').filter(
+  // Saving a picture opens a dialogue of the browser; printing a sheet another, in which Firefox stays, whatever the language of the button.
+  const buttons = deepAll<HTMLElement>(ground.root, 'button:not([part~="picture-bar"] *, .bar *), summary, input[type=radio], input[type=checkbox]').filter(
     (button) => !(button as HTMLButtonElement).disabled && !/svg|png|print|save|copy/i.test(`${button.textContent} ${button.getAttribute('part')} ${button.className} ${button.dataset.picture ?? ''}`),
   );
   if (buttons.length === 0) return null;
