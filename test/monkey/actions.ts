@@ -110,9 +110,9 @@ const keys: Action = async (_ground, luck) => {
 };
 
 /** Whose field it is, to find it again in a report. */
-function placeOf(field: HTMLElement): string {
+export function placeOf(field: Element): string {
   const { host } = field.getRootNode() as ShadowRoot;
-  return `${host.localName} ${field.id || field.className}`;
+  return `${host.localName} ${field.localName} ${field.id || field.getAttribute('class') || field.getAttribute('name')}`;
 }
 
 function textField(ground: Playground, luck: Chance): HTMLInputElement | null {
@@ -157,7 +157,7 @@ const slide: Action = (ground, luck) => {
 const press: Action = (ground, luck) => {
   // Saving a picture opens a dialogue of the browser; printing a sheet another, in which Firefox stays, whatever the language of the button.
   const buttons = deepAll<HTMLElement>(ground.root, 'button:not([part~="picture-bar"] *, .bar *), summary, input[type=radio], input[type=checkbox]').filter(
-    (button) => !(button as HTMLButtonElement).disabled && !/svg|png|print|save|copy/i.test(`${button.textContent} ${button.getAttribute('part')} ${button.className} ${button.dataset.picture ?? ''}`),
+    (button) => !(button as HTMLButtonElement).disabled && button.checkVisibility() && !/svg|png|print|save|copy/i.test(`${button.textContent} ${button.getAttribute('part')} ${button.className} ${button.dataset.picture ?? ''}`),
   );
   if (buttons.length === 0) return null;
   const button = luck.one(buttons);

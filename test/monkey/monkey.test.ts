@@ -2,7 +2,7 @@
 import { executeServerCommand } from '@web/test-runner-commands';
 import { evaluatePlan } from '../../core/index.js';
 import type { AstigChangeEvent, AstigInputEvent } from '../../components/internal/events.js';
-import { act, meetMouse } from './actions.js';
+import { act, meetMouse, placeOf } from './actions.js';
 import type { Deed } from './actions.js';
 import { FAULT, deepAll, focused, playground, views } from './page.js';
 import type { Playground } from './page.js';
@@ -153,5 +153,5 @@ function ofFocus({ by, what }: Deed, before: Element | null): string[] {
   if (by !== 'user' || what.startsWith('key') || what.startsWith('mouse') || !before?.isConnected) return [];
   // A field that the page has switched off loses the focus with the next frame, which is not the next action's doing.
   if (before.matches(':disabled') || !before.checkVisibility()) return [];
-  return focused() === null ? [`${what} lost the focus of ${before.localName}`] : [];
+  return focused() === null ? [`${what} lost the focus of ${placeOf(before)}`] : [];
 }

@@ -39,7 +39,7 @@ export function views({ root }: Playground): HTMLElement[] {
   return [...root.querySelectorAll<HTMLElement>(TAGS.join())];
 }
 
-/** All elements that match, in every shadow root, and can be seen. */
+/** All elements that match, in every shadow root. */
 export function deepAll<Found extends Element = HTMLElement>(root: ParentNode, selector: string): Found[] {
   const found: Found[] = [...root.querySelectorAll<Found>(selector)];
   for (const element of root.querySelectorAll('*')) if (element.shadowRoot) found.push(...deepAll<Found>(element.shadowRoot, selector));
