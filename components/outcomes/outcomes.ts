@@ -54,6 +54,8 @@ export class AstigOutcomes extends AstigDrawing {
   #client: DeskClient | null = null;
   #findings: Findings | null = null;
   #reading = 0;
+  /** What had the focus before it was drawn anew. */
+  #stood: Element | null = null;
   readonly #results = new Later<Results>(this, async () => new (await import('./outcomes.results.js')).Results(this, this.language, this.size));
 
   /** Fulfilled when nothing is being read. */
@@ -106,14 +108,14 @@ export class AstigOutcomes extends AstigDrawing {
       if (this.data !== null) this.#read();
       else this.#findings = null;
     }
-    const focused = this.shadowRoot?.activeElement;
-    // The button goes with the reading; who stood on it stands where a table is chosen.
-    if (this.share === null && focused?.matches('.cancel')) this.shadowRoot!.querySelector('input')!.focus();
+    this.#stood = this.shadowRoot?.activeElement ?? null;
   }
 
   protected override updated(changed: PropertyValues<this>): void {
     super.updated(changed);
     this.#results.part?.drawn();
+    // A button goes with the reading, and most things with the eyes; who stood on one stands where a table is chosen.
+    if (this.#stood && !this.#stood.isConnected) this.shadowRoot!.querySelector('input')!.focus();
   }
 
   protected override render(): TemplateResult {

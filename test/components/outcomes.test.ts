@@ -93,6 +93,15 @@ describe('<astig-outcomes>', () => {
     expect(root.textContent).not.to.contain('invented 1,');
   });
 
+  it('leaves the focus where a table is chosen when the next one has no eye to stand on', async () => {
+    const { view, root } = await opened(inventedResults(12));
+    root.querySelector<HTMLElement>('.next')!.focus();
+    view.data = '';
+    await settled(view);
+    expect(root.querySelector('.next') === null).to.equal(true);
+    expect(root.activeElement?.localName).to.equal('input');
+  });
+
   it('can be cancelled', async () => {
     const eye = await fixture<AstigCase>(html`<astig-case><astig-outcomes .data=${inventedResults(100_000)}></astig-outcomes></astig-case>`);
     const view = eye.querySelector('astig-outcomes')!;

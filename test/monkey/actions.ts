@@ -111,8 +111,8 @@ const keys: Action = async (_ground, luck) => {
 
 /** Whose field it is, to find it again in a report. */
 export function placeOf(field: Element): string {
-  const { host } = field.getRootNode() as ShadowRoot;
-  return `${host.localName} ${field.localName} ${field.id || field.getAttribute('class') || field.getAttribute('name')}`;
+  const { host } = field.getRootNode() as Partial<ShadowRoot>;
+  return `${host?.localName ?? 'page'} ${field.localName} ${field.id || field.getAttribute('class') || field.getAttribute('name')}`;
 }
 
 function textField(ground: Playground, luck: Chance): HTMLInputElement | null {
