@@ -14,7 +14,6 @@ export const vectorsStyles = css`
     fill-opacity: 0.07;
     stroke: var(--_remaining);
     stroke-dasharray: 2 3;
-    vector-effect: non-scaling-stroke;
   }
   .axis {
     stroke: var(--_line);
