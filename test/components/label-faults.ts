@@ -36,8 +36,12 @@ export function faults(drawing: SVGSVGElement): string[] {
     for (const other of labels.slice(index + 1)) {
       const apart =
         box.right <= other.box.left + TOUCH || other.box.right <= box.left + TOUCH || box.bottom <= other.box.top + TOUCH || other.box.bottom <= box.top + TOUCH;
-      if (!apart) found.push(`“${text}” and “${other.text}” overlap`);
+      if (!apart) found.push(`“${text}” (${place(box)}) and “${other.text}” (${place(other.box)}) overlap`);
     }
   });
   return found;
+}
+
+function place({ left, right, top, bottom }: DOMRect): string {
+  return `${[left, right].map(Math.round).join('–')}, ${[top, bottom].map(Math.round).join('–')}`;
 }

@@ -39,6 +39,6 @@ describe('labels', () => {
 
   it('finds a fault where there is one', async () => {
     const drawing = await fixture<SVGSVGElement>(html`<svg width="100" height="50"><text x="5" y="20">one</text><text x="10" y="22">two</text><text x="90" y="40">three</text></svg>`);
-    expect(faults(drawing)).to.deep.equal(['“one” and “two” overlap', '“three” is clipped']);
+    expect(faults(drawing).map((fault) => fault.replace(/ \(.*?\)/g, ''))).to.deep.equal(['“one” and “two” overlap', '“three” is clipped']);
   });
 });

@@ -61,18 +61,18 @@ function pointer(type: string, [clientX, clientY]: readonly [number, number]): P
   return new PointerEvent(type, { pointerId: mouseId, pointerType: 'mouse', isPrimary: true, button: type === 'pointermove' ? -1 : 0, buttons: down ? 1 : 0, clientX, clientY, bubbles: true, composed: true, cancelable: true });
 }
 
-function aHandle(ground: Playground, luck: Chance): { svg: SVGSVGElement; at: [number, number] } | null {
+function aHandle(ground: Playground, luck: Chance): { handle: Element; svg: SVGSVGElement; at: [number, number] } | null {
   const handles = deepAll<SVGElement>(ground.root, 'svg [part~="incision-handle"], svg [part~="arc-handle"], svg [part~="arc-end-handle"], svg [part~="lens-handle"], svg [part~="marker"], svg [part~="handle"]');
   if (handles.length === 0) return null;
   const handle = luck.one(handles);
-  return { svg: handle.closest('svg')!, at: middleOf(handle) };
+  return { handle, svg: handle.closest('svg')!, at: middleOf(handle) };
 }
 
 /** Moves by events of the page: quick, and exact. The browser's own pointer takes its turn in `mouse`. */
 const drag: Action = async (ground, luck) => {
   const grip = aHandle(ground, luck);
   if (!grip) return null;
-  const { svg, at } = grip;
+  const { handle, svg, at } = grip;
   svg.dispatchEvent(pointer('pointerdown', at));
   ground.gesture();
   let place = at;
@@ -86,7 +86,8 @@ const drag: Action = async (ground, luck) => {
   else if (end < 0.8) svg.dispatchEvent(pointer('pointercancel', place));
   else if (end < 0.9) document.body.dispatchEvent(new KeyboardEvent('keydown', { key: 'Escape', bubbles: true }));
   else putAway(ground, (svg.getRootNode() as ShadowRoot).host as HTMLElement);
-  return end < 0.7 ? user('drag') : { what: 'drag given up', by: 'given up', changes: 0 };
+  const how = end < 0.8 ? 'pointercancel' : end < 0.9 ? 'Escape' : 'removal';
+  return end < 0.7 ? user('drag') : { what: `drag given up=${how} ${placeOf(handle)}`, by: 'given up', changes: 0 };
 };
 
 const mouse: Action = async (ground, luck) => {

@@ -127,7 +127,7 @@ function ofEvents({ eye }: Playground, { by, what, changes }: Deed, log: Log, { 
   if (log.changes > changes + ending) found.push(`${log.changes} changes of one action`);
   if (by === 'given up') {
     if (log.changes > 0) found.push('what was given up fired a change');
-    if (JSON.stringify(eye.plan) !== before) found.push('what was given up left its trace in the plan');
+    if (JSON.stringify(eye.plan) !== before) found.push(`what was given up left its trace in the plan: ${before} became ${JSON.stringify(eye.plan)}`);
   }
   if (by === 'user' && what === 'drag' && log.changes === 0 && JSON.stringify(eye.plan) !== before) found.push('a drag moved the plan and fired no change');
   return found;
