@@ -91,7 +91,7 @@ export class Typing {
   /** Puts back what the plan holds. */
   cancel(id: NumberField, model: CaseModel): void {
     this.typed.delete(id);
-    if (this.moving) movesOf(model).cancel();
+    if (this.moving) movesOf(model).abandon(this.from);
     this.moving = false;
   }
 

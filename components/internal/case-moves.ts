@@ -12,8 +12,8 @@ const MEMORY = 200;
  * can be changed by; a page on which nobody changes it never loads this.
  */
 export class CaseMoves {
-  /** The plan before the movement that is under way, and the fields that it has touched. */
-  #draft: { before: CompletePlan; touched: Set<keyof CompletePlan>; by: Element | null } | null = null;
+  /** The plan before the movement that is under way, the fields that it has touched, and whose it is. */
+  #draft: { before: CompletePlan; touched: Set<keyof CompletePlan>; source: string; by: Element | null } | null = null;
   #past: CompletePlan[] = [];
   #future: CompletePlan[] = [];
   /** Whether the page is on its way from one plan to another: what lies between is to be seen, not spoken. */
@@ -46,21 +46,29 @@ export class CaseMoves {
     this.#draft = null;
   }
 
-  /** Moves part of the plan on the user's behalf. What cannot be accepted leaves the plan as it is and is returned. */
+  /**
+   * Moves part of the plan on the user's behalf. What cannot be accepted leaves the plan as it is and is returned. What
+   * another view has moved and not let go, such as a text that is being typed, is committed first: it is no part of this.
+   */
   move(patch: EyePlan, source: string, from: Element | null): RefusedValue[] {
     const { model } = this;
     if (this.#locked) return [];
+    if (this.#draft?.by !== from) this.#end();
     const { plan, refusals } = propose(model.plan, patch);
     if (samePlan(plan, model.plan)) return refusals;
-    this.#draft ??= { before: model.plan, touched: new Set(), by: from };
+    this.#draft ??= { before: model.plan, touched: new Set(), source, by: from };
     for (const field of Object.keys(patch) as (keyof CompletePlan)[]) this.#draft.touched.add(field);
     model.take(plan);
     this.#tell(AstigInputEvent, source, from);
     return refusals;
   }
 
-  /** Ends a movement. Fires one change when the plan is not what it was. */
+  /** Ends the movement of a view. Fires one change when the plan is not what it was. */
   commit(source: string, from: Element | null): void {
+    if (this.#draft?.by === from) this.#end(source);
+  }
+
+  #end(source?: string): void {
     const draft = this.#draft;
     if (!draft) return;
     this.#draft = null;
@@ -70,7 +78,7 @@ export class CaseMoves {
     }
     this.#past = [...this.#past, draft.before].slice(-MEMORY);
     this.#future = [];
-    this.#tell(AstigChangeEvent, source, from);
+    this.#tell(AstigChangeEvent, source ?? draft.source, draft.by);
   }
 
   /** Puts back what the movement has touched, and fires nothing. */
@@ -83,7 +91,7 @@ export class CaseMoves {
     this.model.owner.planMoved();
   }
 
-  /** The same, if it was this view that moved something and now goes away. */
+  /** The same, if it was this view that moved something, and gives it up or goes away. */
   abandon(view: Element): void {
     if (this.#draft?.by === view) this.cancel();
   }

@@ -112,7 +112,7 @@ export abstract class Hands<Handle, Name extends string, Drawing extends Worked>
   }
 
   cancel(): void {
-    this.drawing.model()?.moves?.cancel();
+    this.drawing.model()?.moves?.abandon(this.host);
     this.host.requestUpdate();
   }
 

@@ -93,7 +93,7 @@ export class SliderControls<Name extends string> implements ReactiveController {
     const model = this.owner.sliderModel();
     if (!model) return;
     if (event.key === 'Escape' && model.moving) {
-      movesOf(model).cancel();
+      movesOf(model).abandon(this.host);
     } else {
       const value = keyStep(event, this.owner.sliderRange(name));
       if (value === null) {

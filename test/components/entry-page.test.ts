@@ -44,6 +44,27 @@ describe('astig-entry: changes from elsewhere', () => {
     expect([form.text('age'), form.isWrong('age')]).to.deep.equal(['999', true]);
   });
 
+  it('keeps what is being typed when something else is dragged and given up, as a step of its own', async () => {
+    const form = await Form.open({ ...DOGWOOD, age: 50 });
+    const { eye } = form;
+    const moves = movesOf(eye.model);
+    const cornea = document.createElement('div');
+    await form.retype('age', '71');
+    const [typed] = form.counts;
+    // Given up before it has moved anything, and after.
+    moves.abandon(cornea);
+    expect([eye.plan.age, ...form.counts]).to.deep.equal([71, typed, 0]);
+    moves.move({ incisionSite: 33 }, 'astig-cornea incision-handle', cornea);
+    expect(form.counts).to.deep.equal([typed! + 1, 1]);
+    moves.commit('astig-entry age', form.entry);
+    moves.abandon(cornea);
+    expect([eye.plan.age, eye.plan.incisionSite, ...form.counts]).to.deep.equal([71, DOGWOOD.incisionSite, typed! + 1, 1]);
+    await press('Tab');
+    expect(form.counts).to.deep.equal([typed! + 1, 1]);
+    eye.undo();
+    expect([eye.plan.age, eye.plan.incisionSite]).to.deep.equal([50, DOGWOOD.incisionSite]);
+  });
+
   it('never carries a text over to another eye', async () => {
     const form = await Form.open();
     await form.fill('flatK', '44');
