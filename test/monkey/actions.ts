@@ -253,7 +253,9 @@ const LIST = WEIGHTS.flatMap(([action, weight]) => Array.from({ length: weight }
 /** Does something, and says what. */
 export async function act(ground: Playground, luck: Chance): Promise<Deed> {
   for (;;) {
-    const deed = await luck.one(LIST)(ground, luck);
+    const action = luck.one(LIST);
+    ground.doing = action.name;
+    const deed = await action(ground, luck);
     if (deed) return deed;
   }
 }

@@ -47,7 +47,7 @@ describe(`a monkey with the seed ${seed}`, () => {
         before.plan = JSON.stringify(ground.eye.plan);
       };
       ground.gesture();
-      const deed = await soon(act(ground, luck), () => `Action ${index} with the seed ${seed} does not end. Before it: ${last.join(', ')}`);
+      const deed = await soon(act(ground, luck), () => `Action ${index} with the seed ${seed}, ${ground.doing}, does not end. Before it: ${last.join(', ')}`);
       const [kind] = deed.what.split('=');
       counts[kind!] = (counts[kind!] ?? 0) + 1;
       last.push(deed.what);

@@ -16,6 +16,8 @@ export interface Playground {
   away: HTMLElement[];
   /** A gesture begins: what went before it, such as the end of typing in a field that is left, is not its doing. */
   gesture: () => void;
+  /** What is being done now, for the report of what does not end. */
+  doing: string;
 }
 
 /** Everything in a case, and one more drawing that finds the case by its id. */
@@ -31,7 +33,7 @@ export function playground(): Playground {
   outside.setAttribute('for', 'eye');
   root.append(eye, outside);
   document.body.append(root);
-  return { root, eye, inside, away: [], gesture: () => {} };
+  return { root, eye, inside, away: [], gesture: () => {}, doing: '' };
 }
 
 /** The views that are in the page now. */
