@@ -22,5 +22,12 @@ export function cautionsOf(plan: CompletePlan, effects: Effects): Caution[] {
   eyeCautions(found, plan);
   arcCautions(found, plan, effects);
   resultCautions(found, plan, effects);
-  return found.sort((a, b) => ORDER[a.level] - ORDER[b.level]);
+  // By insertion: there are few, mostly in order.
+  for (let index = 1; index < found.length; index += 1) {
+    const one = found[index]!;
+    let place = index;
+    for (; place > 0 && ORDER[found[place - 1]!.level] > ORDER[one.level]; place -= 1) found[place] = found[place - 1]!;
+    found[place] = one;
+  }
+  return found;
 }

@@ -31,7 +31,9 @@ export function judge(plan: CompletePlan): Effects {
   let after = total;
   let afterIntended = total;
   let shift = 0;
+  const steps = back ? [back] : [];
   for (const { step, cut } of surgery) {
+    steps.push(step);
     after = add(after, step.vector);
     afterIntended = add(afterIntended, step.intended);
     shift += meanPowerShift(cut, MODEL.arcs.couplingRatio);
@@ -40,7 +42,7 @@ export function judge(plan: CompletePlan): Effects {
   return {
     before,
     total: fromVector(total),
-    steps: [...(back ? [back] : []), ...surgery.map(({ step }) => step)],
+    steps,
     after: fromVector(after),
     afterIntended: fromVector(afterIntended),
     meanPowerShift: shift,

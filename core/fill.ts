@@ -8,8 +8,8 @@ export function filled<Value>(text: string, values: Readonly<Record<string, Valu
   let result = pieces[0]!;
   // Names stand between the pieces of text.
   for (let index = 1; index < pieces.length; index += 2) {
-    const name = pieces[index]!;
-    result += (name in values ? print(values[name]!) : `{$${name}}`) + pieces[index + 1]!;
+    const value = values[pieces[index]!];
+    result += (value === undefined ? `{$${pieces[index]}}` : print(value)) + pieces[index + 1]!;
   }
   return result;
 }

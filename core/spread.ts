@@ -53,8 +53,10 @@ export function ellipse(spread: Spread, p: number): Ellipse {
 
 /** Covariance with the standard deviations `along` and `across` the direction `angle` (radians from x). */
 export function covarianceAlong(along: number, across: number, angle: number): [number, number, number] {
-  const c = Math.cos(angle);
-  const s = Math.sin(angle);
+  return covarianceBy(along, across, Math.cos(angle), Math.sin(angle));
+}
+
+function covarianceBy(along: number, across: number, c: number, s: number): [number, number, number] {
   const a = along * along;
   const b = across * across;
   return [a * c * c + b * s * s, (a - b) * c * s, a * s * s + b * c * c];
@@ -67,10 +69,11 @@ export function covarianceAlong(along: number, across: number, angle: number): [
 export function turnedBy(v: Vector, sd: number): { mean: Vector; covariance: [number, number, number] } {
   const variance = (sd * RADIANS) ** 2;
   const shrink = Math.exp(-2 * variance);
-  const length = Math.hypot(v.x, v.y);
-  const along = length * ((1 - Math.exp(-4 * variance)) / Math.SQRT2);
-  const across = length * Math.sqrt((1 - Math.exp(-8 * variance)) / 2);
-  return { mean: { x: v.x * shrink, y: v.y * shrink }, covariance: covarianceAlong(along, across, Math.atan2(v.y, v.x)) };
+  const square = shrink * shrink;
+  const along = (1 - square) / Math.SQRT2;
+  const across = Math.sqrt((1 - square * square) / 2);
+  // The covariance of a vector of the length 1 in the same direction, times the square of its own: without its angle.
+  return { mean: { x: v.x * shrink, y: v.y * shrink }, covariance: covarianceBy(along, across, v.x, v.y) };
 }
 
 /** What the same angular error does to a covariance: it smears its directions, E cos 4δ = e^(-8σ²), and keeps its trace. */

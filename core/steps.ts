@@ -1,6 +1,6 @@
 import { RADIANS, ruleOf } from './angle.js';
 import { arcEffect, arcSpread } from './arcs.js';
-import { flattening, toVector } from './astigmatism.js';
+import { add, flattening, toVector } from './astigmatism.js';
 import { backSurface } from './backSurface.js';
 import { incisionEffect, incisionSpread } from './incision.js';
 import { MODEL } from './model.js';
@@ -18,6 +18,8 @@ export interface Part {
   cut: number;
 }
 
+const NOTHING: Vector = { x: 0, y: 0 };
+
 /** What the back surface adds, unless it is left out of account. */
 export function backSurfaceStep(plan: CompletePlan, before: Astigmatism): PlanStep | null {
   if (plan.backSurface === 'omitted') return null;
@@ -27,7 +29,9 @@ export function backSurfaceStep(plan: CompletePlan, before: Astigmatism): PlanSt
 
 /** All that is done to the eye, in the order of the operation. */
 export function surgeryOf(plan: CompletePlan, before: Astigmatism): Part[] {
-  return [incisionPart(plan), arcsPart(plan, before), lensPart(plan)].filter((part) => part !== null);
+  const parts: Part[] = [];
+  for (const part of [incisionPart(plan), arcsPart(plan, before), lensPart(plan)]) if (part) parts.push(part);
+  return parts;
 }
 
 function incisionPart(plan: CompletePlan): Part | null {
@@ -36,8 +40,7 @@ function incisionPart(plan: CompletePlan): Part | null {
   const cut = plan.incisionFlattening ?? own?.flattening ?? incisionEffect(plan.incisionWidth, plan.incisionSite, plan.eye);
   const along = flattening(cut, plan.incisionSite);
   // Torque is what the incision adds at 45° to its own meridian: a quarter turn further in the doubled plane.
-  const across = flattening(own?.torque ?? 0, plan.incisionSite + 135);
-  const vector = { x: along.x + across.x, y: along.y + across.y };
+  const vector = add(along, own?.torque ? flattening(own.torque, plan.incisionSite + 135) : NOTHING);
   const variance = (own?.sd ?? incisionSpread(plan.incisionWidth)) ** 2;
   const basis = own || plan.incisionFlattening !== null ? 'own' : 'model';
   return { step: { source: 'incision', vector, intended: vector, basis }, mean: vector, covariance: [variance, 0, variance], cut };
