@@ -24,7 +24,7 @@ export function meridianSpread(spread: Spread, p: number): MeridianSpread {
   const { x, y } = spread.mean;
   const centre = Math.atan2(y, x) / RADIANS;
   const density = directionDensity(spread);
-  // Midpoints on both sides of the centre at once; normalised by their own sum, so that rounding cannot lose the last share.
+  // Midpoints on both sides of the centre at once; normalised by their own sum.
   const pairs = Array.from({ length: 180 / STEP }, (_, index) => {
     const away = (index + 0.5) * STEP;
     return density((centre + away) * RADIANS) + density((centre - away) * RADIANS);
@@ -33,7 +33,8 @@ export function meridianSpread(spread: Spread, p: number): MeridianSpread {
   let held = 0;
   for (const [index, pair] of pairs.entries()) {
     const next = held + pair / whole;
-    if (next >= share) return { meridian: meridian(centre / 2), halfWidth: ((index + (share - held) / (next - held)) * STEP) / 2 };
+    // All eyes are never held before all directions are: a normal spread ends nowhere, and rounding may come to 1 too early.
+    if (share < 1 && next >= share) return { meridian: meridian(centre / 2), halfWidth: ((index + (share - held) / (next - held)) * STEP) / 2 };
     held = next;
   }
   return { meridian: meridian(centre / 2), halfWidth: 90 };

@@ -42,6 +42,15 @@ describe('the sector of the remaining steep meridian', () => {
     expect(meridianSpread(spread, 1).halfWidth).toBeCloseTo(90, 6);
   });
 
+  // A normal spread ends nowhere, so that no sector short of all directions holds every eye. What lies beyond some of these
+  // is less than rounding leaves of 1: whether their shares add up to just 1 before the last is chance.
+  test.each([[1, 0.12], [1.5, 0.15], [2, 0.1], [2, 0.12], [2, 0.25], [3, 0.1], [3, 0.2], [8, 0.05]])('is all directions for all eyes, and is around %d D, with %d D of scatter too', (x, sd) => {
+    for (const [mean, along] of [[{ x, y: 0 }, 180], [{ x: 0, y: x }, 45], [{ x: -x, y: 0 }, 90]] as const) {
+      expect(meridianSpread(spreadOf(mean, sd, sd, 0), 1).halfWidth).toBe(90);
+      expect(meridianSpread(spreadOf(mean, sd, sd, 0), 1).meridian).toBeCloseTo(along, 9);
+    }
+  });
+
   test('is narrower where more is left, and does not overflow far away', () => {
     const widths = [0.2, 0.5, 1, 3, 8].map((x) => meridianSpread(spreadOf({ x, y: 0 }, 0.3, 0.3, 0), 0.5).halfWidth);
     expect(widths.every(Number.isFinite)).toBe(true);
