@@ -47,6 +47,8 @@ describe('a spread along a line', () => {
   test('of no length is a point, inside, outside, and on the rim', () => {
     const at = (x: number, y: number): number => chanceWithin({ mean: { x, y }, covariance: [[0, 0], [0, 0]] }, 0.5);
     expect([at(0.3, 0.39), at(-0.3, 0.39), at(0.3, 0.41), at(-0.3, -0.41), at(0.5, 0), at(0, 0.6)]).toEqual([1, 1, 0, 0, 1, 0]);
+    // What is as large as the limit is within it, wherever on the rim it lies.
+    expect([at(-0.5, 0), at(0, 0.5), at(0, -0.5), at(0, 0.5 + 1e-12)]).toEqual([1, 1, 1, 0]);
   });
 
   test('a limit of 0 holds nothing, even of a point at 0', () => expect(chanceWithin({ mean: { x: 0, y: 0 }, covariance: [[0, 0], [0, 0]] }, 0)).toBe(0));

@@ -22,6 +22,10 @@ describe('chanceWithin', () => {
     expect(Math.abs(chanceWithin(GENERAL, 0.5) - chanceByQuadrature(GENERAL, 0.5))).toBeLessThan(1e-7);
     const wide = spreadOf({ x: 1.5, y: -2 }, 4, 2, 25);
     for (const limit of [1, 20]) expect(Math.abs(chanceWithin(wide, limit) - chanceByQuadrature(wide, limit)), `${limit} D`).toBeLessThan(1e-7);
+    // Only the part of the disc about so tight a spread is summed: all of it lies on one side of the centre.
+    const tight = spreadOf({ x: 0.3, y: 0.2 }, 0.02, 0.02, 0);
+    expect(chanceWithin(tight, 0.5)).toBeCloseTo(1, 9);
+    for (const limit of [0.34, 0.36, 0.38]) expect(Math.abs(chanceWithin(tight, limit) - chanceByQuadrature(tight, limit)), `${limit} D`).toBeLessThan(1e-7);
   });
 
   test.each([
