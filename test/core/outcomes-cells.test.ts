@@ -36,6 +36,9 @@ describe('readings', () => {
     [{ flatBefore: '44.5', steepBefore: '43.25' }, ['steepBefore: “43.25” is refused; allowed is 44.50 D or more, for the steep reading must not be flatter than the flat one.']],
     [{ flatBefore: '43 mm' }, ['flatBefore: “43 mm” is refused; allowed is 4.5 to 12.05 mm.']],
     [{ flatBefore: '7.8 D' }, ['flatBefore: “7.8 D” is refused; allowed is 28 to 75 D.']],
+    // Below 20 it is read as a radius, from there on as dioptres; it is neither.
+    [{ flatBefore: '19.9' }, ['flatBefore: “19.9” is refused; allowed is 4.5 to 12.05 mm.']],
+    [{ flatBefore: '20' }, ['flatBefore: “20” is refused; allowed is 28 to 75 D.']],
     [{ flatBefore: '43', steepBefore: '7.5 mm' }, ['steepBefore: “7.5 mm” is refused; allowed is the same unit as that of the other reading (D).']],
     [{ flatBefore: '-43' }, ['flatBefore: “-43” is refused; allowed is 4.5 to 12.05 mm.']],
     [{ flatBefore: '43°' }, ['flatBefore: “43°” is refused; allowed is a number in D.']],
@@ -89,6 +92,10 @@ describe('arcs and lens', () => {
 
 test.each(['n/a', 'N/A', 'na', '-', '--', '–', '—', '', "'", "' "])('%j in a cell says that there is nothing', (age) => expect(record({ age })!.age).toBeNull());
 test.each(["'71", "' 71 ", '71 years', '71 J.', '７１', '٧١'])('%j is 71', (age) => expect(record({ age })!.age).toBe(71));
+// A cell may have line breaks within quotation marks. What stands before a number makes it none, wherever its unit stands.
+test.each(['43', '43 D', '43\nD', '43\n D'])('%j is 43 D', (text) => expect(record({ flatBefore: `"${text}"` })!.readings!.flat).toBe(43));
+test.each(['x43 D', 'x43\nD', '12 43 D', '12 43\nD', '12\n43\nD', '43 D\nx'])('%j is no number', (text) =>
+  expect(readTable(tableOf([{ flatBefore: `"${text}"` }])).refused[0]!.faults.map(({ column, reason }) => [column, reason.id])).toEqual([['flatBefore', 'number']]));
 test.each(['xn/a', 'n/a?', '---', 'n//a'])('%j is refused', (age) => expect(told({ age })).toHaveLength(1));
 
 describe('notes', () => {
@@ -167,6 +174,16 @@ describe('a table', () => {
     expect(readTable(tableOf([{ label: commas }])).records.map(({ label }) => label)).toEqual([commas]);
     expect(readTable(tableOf([{ label: '1;2' }], '\t')).records.map(({ label }) => label)).toEqual(['1;2']);
     expect(['x;y;z\n1;2;3', 'x\ty\n1\t2', 'x,y\n1,2', 'x\n1'].map((text) => readTable(text).delimiter)).toEqual([';', '\t', ',', ';']);
+  });
+
+  test('without headings is parted by what most parts its first ten rows, as far as they stand in 20 000 characters', () => {
+    const row = (note: string): string => `R,1,90,0.5,95,${note}`;
+    const [plain, full] = [row('-'), row('a;b;c;d;e;f;g;h')];
+    const parted = (rows: string[]): string => readTable(rows.join('\n'), { headings: false }).delimiter;
+    expect(parted([...Array<string>(9).fill(plain), full])).toBe(';');
+    expect(parted([...Array<string>(10).fill(plain), full])).toBe(',');
+    expect(parted([row('x'.repeat(19_000)), full])).toBe(';');
+    expect(parted([row('x'.repeat(20_000)), full])).toBe(',');
   });
 
   test('of one column is told so, one of two not', () => {
