@@ -1,6 +1,6 @@
 /** Single steps of the sums on which a plan stands, by formulae that are written down here. */
 import { describe, expect, test } from 'vitest';
-import { chanceWithin, evaluatePlan, flattening, flatteningAndTorque, fromPowerVector, meridian, meridianLying, meridianSpread, siteLying, transpose, type EyePlan, type Spread } from '../../core/index.js';
+import { chanceWithin, completePlan, cyclotorsion, evaluatePlan, flattening, flatteningAndTorque, fromPowerVector, meridian, meridianLying, meridianSpread, siteLying, transpose, type EyePlan, type Spread } from '../../core/index.js';
 import { eigenPairs, inverse } from '../../core/algebra.js';
 import { finite } from '../../core/check.js';
 import { checkedRisks } from '../../core/risks.js';
@@ -95,6 +95,9 @@ test('nothing is never −0, which would be printed as −0.00', () => {
   expect(fromPowerVector({ m: 1, j0: 0, j45: 0 })).toEqual({ sphere: 1, cylinder: 0, axis: 180 });
   expect(transpose({ sphere: 1, cylinder: 0, axis: 90 }).cylinder).toBe(0);
   expect(siteLying(0, { turn: -0.04 })).toBe(0);
+  expect(cyclotorsion({ seated: 90, lying: 89.98 }, 'right').turn).toBe(0);
+  const complete = completePlan({ incisionSite: 90, incisionFlattening: -0, arcSite: -0, arcCount: 1, arcFlattening: -0, lensCylinder: -0 });
+  expect([complete.incisionFlattening, complete.arcSite, complete.arcFlattening, complete.lensCylinder]).toEqual([0, 0, 0, 0]);
 });
 
 test('the axis of a sphere is 180 in either form, whatever rounding has left of a cylinder', () => {
@@ -112,6 +115,16 @@ test('eigenvalues of what is large but hardly differs, and of what is nothing', 
     expect(pairs[0]!.value - a).toBeCloseTo(-b, 9);
     expect(pairs[1]!.value - a).toBeCloseTo(b, 9);
     if (b > 0) expect(pairs[1]!.direction[0]! / pairs[1]!.direction[1]!).toBeCloseTo(1, 9);
+  }
+});
+
+test('eigenvectors of what differs by a ten-thousandth of a billionth of its size are still those of the difference', () => {
+  // The sum of a sphere and [[0, b], [b, 0]], which lies half way between the axes whatever the sphere.
+  for (const size of [0, 1, 40, -40, 1e6]) {
+    const b = 1e-13 * (Math.abs(size) || 1);
+    const [weak, strong] = eigenPairs([[size, b], [b, size]]).map(({ direction }) => direction[0]! / direction[1]!);
+    expect(weak).toBeCloseTo(-1, 9);
+    expect(strong).toBeCloseTo(1, 9);
   }
 });
 

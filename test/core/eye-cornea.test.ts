@@ -61,6 +61,20 @@ describe('the cornea with both sides', () => {
     expect(meanError).toBeGreaterThan(-1.6);
   });
 
+  test('has no direction where its back takes away all that its front has, whatever rounding leaves', () =>
+    fc.assert(fc.property(between(7.2, 8.6), between(0.94, 0.99), meridianOf, thickness, (flat, share, steepMeridian, t) => {
+      // F₁ + F₂ − (t/n)·F₁F₂ made 43 D in either meridian by the radius of the back; powers in 1/mm.
+      const [frontFlat, frontSteep] = [flat, flat * share];
+      const behind = (radius: number): number => -0.04 / ((0.043 - 0.376 / radius) / (1 - (t / 1.376) * (0.376 / radius)));
+      fc.pre(behind(frontFlat) > 3 && behind(frontFlat) < 20 && behind(frontSteep) > 3);
+      const { total, front: alone } = corneaPowers({
+        front: { flatRadius: frontFlat, steepRadius: frontSteep, steepMeridian }, back: { flatRadius: behind(frontFlat), steepRadius: behind(frontSteep), steepMeridian }, thickness: t,
+      });
+      expect(alone.magnitude).toBeGreaterThan(0.3);
+      near(total.mean, 43);
+      expect([total.magnitude, total.meridian]).toEqual([0, 180]);
+    }), RUNS));
+
   test('every constant has a source', () => {
     for (const { value, source, note } of Object.values(EYE_CONSTANTS)) {
       expect(value).toBeGreaterThan(1);

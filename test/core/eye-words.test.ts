@@ -1,11 +1,12 @@
 /** What the tracing of eyes and the shape of the cornea refuse, word for word; zeros, spheres, and limits that count as within. */
 import { expect, test } from 'vitest';
 import {
-  SCHEMATIC_EYES, atSpectacles, crossSection, lensToFit, pencilOf, pencilThrough, plannedBundle, rayAt, residual, trace, traceToric, widthAlong,
+  SCHEMATIC_EYES, atSpectacles, crossSection, lensToFit, pencilOf, pencilThrough, plannedBundle, principalPowers, rayAt, residual, trace, traceToric, widthAlong,
 } from '../../core/eye.js';
 import { cornealSurface, shapeFactors, shapeBefore } from '../../core/shape.js';
 import { allowed, curvature, isNone } from '../../core/eye-limits.js';
 import { imageOfCircle } from '../../core/eye-matrix.js';
+import { refusalOf } from './refusal.js';
 
 const good = { radius: 7.8, indexAfter: 1.336, gapAfter: 3 };
 const toric = { flatRadius: 7.8, steepRadius: 7.5, steepMeridian: 45, indexAfter: 1.336 };
@@ -62,17 +63,39 @@ test('an even gap may have the least and the greatest index there is', () => {
   }
 });
 
+test('an index may change until it is the least or the greatest one there is', () => {
+  // F₁ + F₂ − t·F₁F₂, where t = ∫dz/n of an index n₁ + axial·z is ln(n₂/n₁)/axial.
+  for (const [first, last] of [[2, 2.5], [1.5, 1]] as const) {
+    const axial = (last - first) / 4;
+    const { power } = trace({ indexBefore: 1.4, surfaces: [{ radius: 8, indexAfter: first, gapAfter: 4, gradient: { axial, axialSquare: 0, radial: 0 } }, { radius: -9, indexAfter: 1.4 }] });
+    const [front, back] = [(first - 1.4) / 8, (1.4 - last) / -9];
+    expect(power).toBeCloseTo(1000 * (front + back - (Math.log(last / first) / axial) * front * back), 6);
+  }
+});
+
 test('a lens of a hundred-thousandth of a dioptre has foci, and crossed cylinders that make a sphere have their meridian at 180°', () => {
   expect(traceToric({ surfaces: [{ lens: { sphere: 1e-5, cylinder: 0, axis: 180 } }] }).backFocus.flat).toBeCloseTo(1e8, 0);
   const crossed = traceToric({ surfaces: [{ lens: { sphere: 21, cylinder: -1, axis: 31 }, gapAfter: 0 }, { lens: { sphere: 20, cylinder: -1, axis: 121 } }] }).power;
   expect(crossed.flat).toBeCloseTo(40, 9);
   expect(crossed.steepMeridian).toBe(180);
+  expect(principalPowers([[0, 0], [0, 0]])).toEqual({ flat: 0, steep: 0, steepMeridian: 180 });
+});
+
+test.each([1, -1])('a power too small for foci is refused with its sign: %d', (sign) => {
+  // 336/r: a third of a billionth of a dioptre.
+  const { field, value } = refusalOf(() => trace({ surfaces: [{ radius: sign * 1e12, indexAfter: 1.336 }] }));
+  expect([field, value]).toEqual(['power', expect.closeTo(sign * 3.36e-10, 15)]);
 });
 
 test('what makes a circle of a circle has no direction, however it is turned over; a tiny ellipse has its own', () => {
   const round = pencilOf({ vergence: { m: 50, j0: 0, j45: 0 }, pupil: 4 });
   expect([0, 10, 19, 21, 30].map((z) => crossSection(round, z).direction)).toEqual([180, 180, 180, 180, 180]);
   for (const size of [1, 1e-6, 1e6]) expect(imageOfCircle([size, 0, 0, 2 * size]).direction).toBe(90);
+  // Nor has a point, whatever signs its zeros have.
+  for (let signs = 0; signs < 16; signs += 1) {
+    const [a, b, c, d] = [1, 2, 4, 8].map((bit) => (signs & bit ? -0 : 0)) as [number, number, number, number];
+    expect(imageOfCircle([a, b, c, d])).toEqual({ longer: 0, shorter: 0, direction: 180 });
+  }
 });
 
 test('nothing is never −0', () => {

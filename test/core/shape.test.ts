@@ -279,6 +279,8 @@ describe('what is impossible is refused, with field, value and limits', () => {
     ['shape factor', /q, p/, () => shapeFactors({ q: 0, p: 1 })],
     ['q', /-3 .*-2 to 1/, () => shapeFactors({ e: 3 })],
     ['flatK', /7\.8/, () => shapeBefore({ flatK: 7.8 })],
+    // 337.5/122 mm.
+    ['radius', /2\.766\d* .*3 to 20 mm/, () => shapeAfter({ flatK: 42, steepK: 45 }, { before: { magnitude: 3, meridian: 90 }, steps: [], meanPowerShift: 80 })],
   ])('%s %s', (field, names, call) => {
     const { field: named, message } = refusalOf(call);
     expect(named).toBe(field);
