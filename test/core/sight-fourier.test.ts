@@ -60,7 +60,7 @@ describe('the transform', () => {
   });
 
   test('knows which lengths it can do, and every padded side is one, even and wide enough', () => {
-    expect([factorsOf(7), factorsOf(22), factorsOf(640)]).toEqual([null, null, [8, 8, 5, 2]]);
+    expect([factorsOf(0), factorsOf(1), factorsOf(7), factorsOf(22), factorsOf(640)]).toEqual([null, [], null, null, [8, 8, 5, 2]]);
     expect(() => fourierPlan(14)).toThrow(/14/);
     for (let side = 1; side <= 2048; side += 13) {
       for (const reach of [0, 0.2, 3, 31, 400, 1024]) {
