@@ -46,6 +46,18 @@ describe('the transform', () => {
     expect(furthest(lanes.im.map((value) => value / n), im)).toBeLessThan(1e-14);
   });
 
+  // By eight first, which reads them where they lie, and by other factors, for which they are brought together before.
+  test.each([[8, 2, 23], [16, 7, 2], [64, 3, 200], [12, 2, 31], [15, 7, 2]])('of length %d takes numbers that lie %d apart in columns that lie %d apart', (n, step, laneStep) => {
+    const length = 1 + (n - 1) * step + (LANES - 1) * laneStep;
+    const [re, im] = [noise(length, `far re${n}`), noise(length, `far im${n}`)];
+    const inLine = (from: Float64Array): Float64Array => Float64Array.from({ length: n * LANES }, (_, i) => from[Math.floor(i / LANES) * step + (i % LANES) * laneStep]!);
+    const [wantRe, wantIm] = slowly(inLine(re), inLine(im), n);
+    const lanes = makeLanes(n, LANES);
+    transformLanes(fourierPlan(n), lanes, { re, im, step, laneStep, lanesIn: LANES });
+    expect(furthest(lanes.re, wantRe)).toBeLessThan(1e-11);
+    expect(furthest(lanes.im, wantIm)).toBeLessThan(1e-11);
+  });
+
   test.each([256, 512, 1024, 2048, 4096])('of length %d agrees with fft.js', (n) => {
     const [re, im] = [noise(n, `a${n}`), noise(n, `b${n}`)];
     const theirs = new FFT(n);
