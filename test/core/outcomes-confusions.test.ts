@@ -123,6 +123,11 @@ describe('figures that belong to another column', () => {
     expect(ids(table([43, 44]))).toEqual([]);
   });
 
+  test('they are noticed from five on, and where all lie between 36 and 52', () => {
+    expect(ids(table([36, 44, 42, 52, 43]))).toEqual(['likeReadings']);
+    for (const meridians of [[36, 44, 42, 52], [35.9, 44, 42, 52, 43], [36, 44, 42, 52.1, 43], [1, 44, 42, 45, 43]]) expect(ids(table(meridians))).toEqual([]);
+  });
+
   test('a column that was chosen against the unit of its heading says so', () => {
     const { headings } = readTable('eye;a;steep power (D);c;e\nR;1;44;1;90', { mapping: { magnitudeBefore: 'a', meridianBefore: 2, magnitudeAfter: 'c', meridianAfter: 'e' } });
     expect(headings.map(({ column, why }) => [column, why?.id])).toEqual([['eye', undefined], ['magnitudeBefore', undefined], ['meridianBefore', 'unitUnlike'], ['magnitudeAfter', undefined], ['meridianAfter', undefined]]);
