@@ -111,6 +111,8 @@ describe('notes', () => {
     expect([twice.records.length, twice.refused.map(({ line }) => line)]).toEqual([2, [4, 5]]);
     expect(twice.refused[0]!.faults.map(faultText)).toEqual(['label: “Alder” is refused; allowed is each eye once, and line 2 has the same label and eye.']);
     expect(twice.notes.map(({ id, text }) => [id, /2/.test(text)])).toEqual([['countedOnce', true]]);
+    // Blanks and apostrophes before a label are not part of it; within it they are.
+    expect(readTable(tableOf(['1 12', '11 2', '112', "1'12"].map((label) => ({ label })))).records).toHaveLength(4);
     expect(notes([{ label: ' ' }, { label: ' ' }, { label: '' }, { label: '' }])).toEqual([]);
     expect(notes([{ label: 'Alder' }, { label: 'Alder', eye: 'left', incisionSite: '0' }])).toEqual([]);
   });
