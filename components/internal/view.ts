@@ -3,6 +3,7 @@ import type { PropertyValues } from 'lit';
 import { bareRootElsewhere } from './bare-root.js';
 import { CaseController } from './case-controller.js';
 import type { CaseModel } from './case-model.js';
+import { nextFrame } from './frame.js';
 import { LanguageController } from './language/language-controller.js';
 import { keepOwnKeys } from './own-keys.js';
 import { property } from './property.js';
@@ -54,9 +55,6 @@ export abstract class AstigView extends LitElement {
   /** Whether a server has drawn this already. */
   readonly #served = this.shadowRoot !== null;
 
-  /** Whether this frame has been drawn already while something is moved. */
-  #drawn = false;
-
   /** What is being loaded for this view. */
   #coming: Promise<unknown> | null = null;
 
@@ -91,16 +89,12 @@ export abstract class AstigView extends LitElement {
   }
 
   /**
-   * Several movements can reach the page within one frame. The first is drawn at once, the others together before the
-   * next paint: each drawing in between would cost a layout that nobody sees. The model and its events do not wait.
+   * Several movements can reach the page within one frame. They are drawn together before the next paint: each drawing in
+   * between would cost a layout that nobody sees. The model and its events do not wait.
    */
   protected override async scheduleUpdate(): Promise<void> {
     if (this.#served && !this.hasUpdated) await (await import('./take-over.js')).takeOver(this, this.#caseController, this.language);
-    if (this.model?.moving) {
-      if (this.#drawn) await new Promise(requestAnimationFrame);
-      this.#drawn = true;
-      requestAnimationFrame(() => (this.#drawn = false));
-    }
+    if (this.model?.moving) await nextFrame();
     await super.scheduleUpdate();
   }
 
