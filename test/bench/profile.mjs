@@ -20,7 +20,7 @@ const before = await page.evaluate(() => globalThis.bench.count.moves);
 await cdp.send('Profiler.enable');
 await cdp.send('Profiler.setSamplingInterval', { interval: 100 });
 await cdp.send('Profiler.start');
-await drag(page, cdp, 600);
+await drag(page, cdp, { events: 600 });
 const { profile } = await cdp.send('Profiler.stop');
 const moves = (await page.evaluate(() => globalThis.bench.count.moves)) - before;
 await browser.close();
