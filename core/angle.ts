@@ -94,8 +94,6 @@ export function ruleOf(a: Pick<Astigmatism, 'meridian'>): Rule {
 
 /** Mathematical modulo: never negative. What is in range comes back untouched; what rounds up to the divisor is 0. */
 function modulo(value: number, divisor: number): number {
-  // Most are in range, and the remainder of a number that is not whole takes longer than all the rest.
-  if (value >= 0 && value < divisor) return value + 0;
   const remainder = value % divisor;
   const positive = remainder < 0 ? remainder + divisor : remainder + 0;
   return positive >= divisor ? 0 : positive;

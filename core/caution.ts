@@ -55,9 +55,9 @@ function isClear(scaled: number, rounded: number): boolean {
 
 /** What `toFixed` says, in half of its time: cautions are written anew with every movement of a drag. */
 function fixed(value: number, digits: number): string {
-  const factor = FACTORS[digits] ?? NaN;
+  const factor = FACTORS[digits]!;
   const rounded = Math.round(factor * value);
-  if (!(value >= 0 && value < 1e6 && isClear(factor * value, rounded))) return value.toFixed(digits);
+  if (!(value >= 0 && isClear(factor * value, rounded))) return value.toFixed(digits);
   if (digits === 0) return `${rounded}`;
   const ones = Math.floor(rounded / factor);
   const rest = rounded - ones * factor;

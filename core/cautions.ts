@@ -5,7 +5,7 @@ import type { Effects } from './effects.js';
 import { completePlan } from './fields.js';
 import type { Caution, CautionLevel, CompletePlan, EyePlan } from './types.js';
 
-const ORDER: Record<CautionLevel, number> = { stop: 0, think: 1, note: 2 };
+const ORDER: readonly CautionLevel[] = ['stop', 'think', 'note'];
 
 /**
  * What is allowed but unwise, or worth knowing, in the order stop, think, note.
@@ -22,12 +22,7 @@ export function cautionsOf(plan: CompletePlan, effects: Effects): Caution[] {
   eyeCautions(found, plan);
   arcCautions(found, plan, effects);
   resultCautions(found, plan, effects);
-  // By insertion: there are few, mostly in order.
-  for (let index = 1; index < found.length; index += 1) {
-    const one = found[index]!;
-    let place = index;
-    for (; place > 0 && ORDER[found[place - 1]!.level] > ORDER[one.level]; place -= 1) found[place] = found[place - 1]!;
-    found[place] = one;
-  }
-  return found;
+  const ordered: Caution[] = [];
+  for (const level of ORDER) for (const one of found) if (one.level === level) ordered.push(one);
+  return ordered;
 }

@@ -2,7 +2,7 @@ import { expect, html } from '@open-wc/testing';
 import { resetMouse, sendKeys, sendMouse } from '@web/test-runner-commands';
 import { evaluatePlan } from '../../core/index.js';
 import { itWith } from '../engine.js';
-import { apart, bringIntoView, centreOf, corneaFixture, dragMouse, dragTouch, drawn, drawnAt, listen, onEye } from './support.js';
+import { apart, bringIntoView, centreOf, corneaFixture, dragMouse, dragTouch, drawn, drawnAt, listen, onEye, until } from './support.js';
 
 const INCISION = '[part~="incision-handle"]';
 const ARC = '[part~="arc-handle"]';
@@ -38,8 +38,13 @@ describe('astig-cornea: pointer', () => {
   it('redraws in the same frame as the movement', async () => {
     const { eye, cornea } = await corneaFixture();
     let seen = NaN;
-    eye.addEventListener('astig-input', () => queueMicrotask(() => queueMicrotask(() => (seen = drawnAt(cornea, '.entry')))));
+    eye.addEventListener('astig-input', async () => {
+      // After all that is drawn when the frame begins, and before it is painted.
+      for (let turn = 0; turn < 20; turn += 1) await Promise.resolve();
+      requestAnimationFrame(() => (seen = drawnAt(cornea, '.entry')));
+    });
     await dragMouse(centreOf(cornea, INCISION), onEye(cornea, 150, 6.75), { steps: 1 });
+    await until(() => !Number.isNaN(seen), 'a frame');
     expect(apart(seen, eye.incisionSite!)).to.be.below(0.2);
   });
 
