@@ -1,6 +1,4 @@
-/** What has the focus in the page, inside all shadow roots; the body where nothing has. */
-export function focused(): Element | null {
-  let at = document.activeElement;
-  while (at?.shadowRoot?.activeElement) at = at.shadowRoot.activeElement;
-  return at;
+/** What has the focus in a document, inside all shadow roots; the body where nothing has. */
+export function focused({ activeElement: at }: DocumentOrShadowRoot): Element | null {
+  return (at?.shadowRoot?.activeElement && focused(at.shadowRoot)) ?? at;
 }

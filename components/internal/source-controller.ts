@@ -35,7 +35,7 @@ export class SourceController implements ReactiveController {
 
   /** Opens the source of a figure. */
   ask(question: Question): void {
-    void this.#answer(question, focused());
+    void this.#answer(question, focused(this.host.ownerDocument));
   }
 
   /** To be put at the end of the host's template. */

@@ -28,8 +28,9 @@ export class SourcePopover {
     this.host.requestUpdate();
     await this.host.updateComplete;
     const popover = this.#popover();
-    const now = focused();
-    const goneOn = now !== asker && now !== document.body && !popover?.contains(now);
+    const { ownerDocument } = this.host;
+    const now = focused(ownerDocument);
+    const goneOn = now !== asker && now !== ownerDocument.body && !popover?.contains(now);
     if (this.#question !== question || !popover?.isConnected || goneOn) return;
     if (!popover.matches(':popover-open')) popover.showPopover();
     popover.focus();
