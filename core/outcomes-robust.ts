@@ -42,9 +42,12 @@ export function spatialMedian(xs: Float64Array, ys: Float64Array, start: Vector)
 /** The median of eyes that all lie on one line; null for others. */
 function onLine(xs: Float64Array, ys: Float64Array): Vector | null {
   const [x, y] = [xs[0]!, ys[0]!];
-  const from = xs.map((other, i) => Math.hypot(other - x, ys[i]! - y));
-  const far = from.indexOf(from.reduce((most, distance) => Math.max(most, distance)));
-  const length = from[far]! || 1;
+  let [far, most] = [0, 0];
+  for (let i = 1; i < xs.length; i += 1) {
+    const distance = (xs[i]! - x) ** 2 + (ys[i]! - y) ** 2;
+    if (distance > most) [far, most] = [i, distance];
+  }
+  const length = Math.sqrt(most) || 1;
   const [alongX, alongY] = [(xs[far]! - x) / length, (ys[far]! - y) / length];
   if (xs.some((other, i) => Math.abs((other - x) * alongY - (ys[i]! - y) * alongX) > SAME)) return null;
   const along = xs.map((other, i) => (other - x) * alongX + (ys[i]! - y) * alongY).sort();
