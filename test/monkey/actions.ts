@@ -101,7 +101,7 @@ const mouse: Action = async (ground, luck) => {
   await sendMouse({ type: 'down' });
   await sendMouse({ type: 'move', position: bound([luck.between(box.left, box.right), luck.between(box.top, box.bottom)]) });
   await sendMouse({ type: 'up' });
-  return user(`mouse=${(grip.svg.getRootNode() as ShadowRoot).host.localName}`, 2);
+  return user(`mouse=${placeOf(grip.handle)}`, 2);
 };
 
 const keys: Action = async (_ground, luck) => {

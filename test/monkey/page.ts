@@ -1,5 +1,6 @@
 /** The page on which the monkey plays, and how it finds its way through shadow roots. */
 import '../../components/define.js';
+import { focused as focusedIn } from '../../components/internal/focused.js';
 import type { AstigCase } from '../../components/case/case.js';
 
 /** The elements that are there; a new one is added here. Some of them twice, one of them outside of the case. */
@@ -50,7 +51,6 @@ export function deepAll<Found extends Element = HTMLElement>(root: ParentNode, s
 
 /** What has the focus, inside all shadow roots; null for the page itself. */
 export function focused(): Element | null {
-  let at = document.activeElement;
-  while (at?.shadowRoot?.activeElement) at = at.shadowRoot.activeElement;
+  const at = focusedIn(document);
   return at === document.body ? null : at;
 }
