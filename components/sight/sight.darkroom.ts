@@ -70,6 +70,8 @@ export class Darkroom implements ReactiveController {
   private readonly hung = new WeakMap<HTMLCanvasElement, Picture>();
   private waiters: (() => void)[] = [];
   private failedBefore = false;
+  /** Whether the picture to be blurred is still on its way. */
+  private expecting = false;
 
   constructor(private readonly host: ReactiveControllerHost & HTMLElement) {
     host.addController(this);
@@ -81,7 +83,7 @@ export class Darkroom implements ReactiveController {
   }
 
   private get waiting(): boolean {
-    return SIDES.some((side) => this.prints[side].waiting);
+    return this.expecting || SIDES.some((side) => this.prints[side].waiting);
   }
 
   /** What is shown; null while it is not both. */
@@ -92,12 +94,20 @@ export class Darkroom implements ReactiveController {
 
   /** Asks for a picture as it looks with an error in focus on either side. */
   show(source: Picture, options: Record<Side, BlurOptions>): void {
+    this.expecting = false;
     for (const side of SIDES) this.prints[side].show(source, options[side]);
+  }
+
+  /** Shows nothing until the picture to be blurred has come. */
+  expect(): void {
+    this.expecting = true;
+    this.close();
   }
 
   /** Shows nothing. */
   clear(): void {
-    for (const side of SIDES) this.prints[side].close();
+    this.expecting = false;
+    this.close();
     this.release();
   }
 
@@ -121,6 +131,10 @@ export class Darkroom implements ReactiveController {
       this.host.requestUpdate();
     }
     if (!this.waiting) this.release();
+  }
+
+  private close(): void {
+    for (const side of SIDES) this.prints[side].close();
   }
 
   private hang(side: Side): void {

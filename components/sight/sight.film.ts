@@ -76,6 +76,7 @@ export class Film implements ReactiveController {
   show(scene: SceneName, options: Record<Side, BlurOptions>): void {
     const picture = this.picture(scene);
     if (picture) this.darkroom.show(picture, options);
+    else if (scene === 'picture' && this.own.state === 'loading') this.darkroom.expect();
     else this.darkroom.clear();
   }
 

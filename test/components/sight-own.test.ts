@@ -43,6 +43,51 @@ describe('astig-sight: the page’s own picture', () => {
     expect(sight.label('before')).to.contain(': Own picture. It looks');
   });
 
+  describe('while its image is on its way', () => {
+    /** A view that shows the chart, with an image that is not complete before it is told to be. */
+    async function held(): Promise<{ sight: Sight; image: HTMLImageElement; come: () => void }> {
+      const sight = await Sight.open();
+      const image = document.createElement('img');
+      image.slot = 'picture';
+      image.src = STRIPES;
+      await image.decode();
+      Object.defineProperty(image, 'complete', { value: false, configurable: true });
+      sight.view.append(image);
+      const come = (): void => {
+        delete (image as { complete?: boolean }).complete;
+        image.dispatchEvent(new Event('load'));
+      };
+      return { sight, image, come };
+    }
+
+    /** Whether the pictures are ready after a while. */
+    const isReady = (sight: Sight): Promise<boolean> => Promise.race([sight.view.ready.then(() => true), new Promise<boolean>((resolve) => setTimeout(resolve, 300, false))]);
+
+    it('is not ready, and then with its pixels on both sides', async () => {
+      const { sight, come } = await held();
+      expect(await isReady(sight)).to.equal(true);
+      sight.view.scene = 'picture';
+      expect(await isReady(sight)).to.equal(false);
+      const { ready } = sight.view;
+      come();
+      await ready;
+      for (const side of ['before', 'after'] as const) expect([...sight.pixels(side).data].filter((value, i) => i % 4 === 3 && value !== 255)).to.have.length(0);
+      expect(sight.view.toSVG()).to.contain('<image');
+    });
+
+    it('keeps nobody waiting who looks at something else, takes it out or leaves', async () => {
+      const ends: ((of: Sight, image: HTMLImageElement) => unknown)[] = [({ view }) => (view.scene = 'street'), (_, image) => image.remove(), ({ view }) => view.remove()];
+      for (const end of ends) {
+        const { sight, image } = await held();
+        sight.view.scene = 'picture';
+        expect(await isReady(sight)).to.equal(false);
+        const { ready } = sight.view;
+        end(sight, image);
+        await ready;
+      }
+    });
+  });
+
   it('can be chosen only while there is one', async () => {
     const sight = await Sight.open();
     const scenes = (): string[] => [...sight.root.querySelectorAll<HTMLInputElement>('input[name=scene]')].map(({ value }) => value);

@@ -165,6 +165,7 @@ describe('astig-sight: pictures', () => {
   it('follows a drag on the cornea beside it, and ends with the plan as it was let go', async () => {
     const sight = await Sight.open(html`<astig-cornea></astig-cornea><astig-sight scene="shelf"></astig-sight>`, { ...MAPLE, incisionSite: 180, incisionWidth: 3.2 });
     const cornea = sight.eye.querySelector('astig-cornea')!;
+    await cornea.updateComplete;
     await bringIntoView(cornea);
     const start = sight.pixels('after');
     await sendMouse({ type: 'move', position: centreOf(cornea, '[part~="incision-handle"]') });
