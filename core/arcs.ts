@@ -1,4 +1,5 @@
 import { allowed, oneOf } from './check.js';
+import { LIMITS } from './limits.js';
 import { MODEL } from './model.js';
 import type { ArcMethod, Rule } from './types.js';
 
@@ -25,11 +26,11 @@ export function arcFlattening(arcs: {
   rule: Rule;
   method: ArcMethod;
 }): ArcEffect {
-  const length = allowed('arcLength', arcs.length);
+  const length = allowed(LIMITS.arcLength, arcs.length);
   const count = oneOf('arcCount', arcs.count, [0, 1, 2]);
   const rule = oneOf('rule', arcs.rule, ['with', 'against', 'oblique']);
   const method = oneOf('arcMethod', arcs.method, ['blade', 'laser']);
-  const age = arcs.age == null ? null : allowed('age', arcs.age);
+  const age = arcs.age == null ? null : allowed(LIMITS.age, arcs.age);
   const effect = arcEffect(length, count, age, rule, method);
   return { ...effect, ...arcSpread(effect.expected, count) };
 }

@@ -29,13 +29,16 @@ export function dioptres(value: number): Quantity {
 
 /** An angle in a caution: a meridian of 0 is written 180. */
 export function degrees(value: number): Quantity {
-  return upToTenths(tenths(value) || 180, '°');
+  return inTenths(tenths(value) || 180, '°');
 }
 
 /** A size, or a number without a unit, with a decimal only where it has one. */
 export function upToTenths(value: number, unit: Quantity['unit']): Quantity {
-  const shown = tenths(value);
-  return { value: shown, unit, digits: Number.isInteger(shown) ? 0 : 1 };
+  return inTenths(tenths(value), unit);
+}
+
+function inTenths(value: number, unit: Quantity['unit']): Quantity {
+  return { value, unit, digits: Number.isInteger(value) ? 0 : 1 };
 }
 
 /** A number without decimals. */

@@ -1,5 +1,5 @@
 import { meridianDistance, ruleOf } from './angle.js';
-import { fromVector, subtract, toVector } from './astigmatism.js';
+import { fromVector, subtract } from './astigmatism.js';
 import { caution, degrees, dioptres, exceeds } from './caution.js';
 import type { Effects } from './effects.js';
 import { MODEL } from './model.js';
@@ -43,10 +43,9 @@ export function resultCautions(found: Caution[], plan: CompletePlan, effects: Ef
   }
 }
 
-/** The astigmatism that the lens has to answer: all but its own step. */
-function beforeLens({ after, steps }: Effects): Astigmatism {
-  const lens = steps.find((step) => step.source === 'lens')!;
-  return fromVector(subtract(toVector(after), lens.vector));
+/** The astigmatism that the lens has to answer: all but its own step, which is the last. */
+function beforeLens({ result, steps }: Effects): Astigmatism {
+  return fromVector(subtract(result, steps.at(-1)!.vector));
 }
 
 function backSurfaceCautions(found: Caution[], plan: CompletePlan, before: Astigmatism): void {

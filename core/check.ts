@@ -1,6 +1,5 @@
 import { filled } from './fill.js';
-import { LIMITS } from './limits.js';
-import type { Limits } from './limits.js';
+import type { FieldLimits } from './limits.js';
 import { REFUSAL_TEXT } from './refusal-text.js';
 import type { RefusalWording } from './refusal-text.js';
 
@@ -50,8 +49,7 @@ export function within(field: string, value: unknown, min: number, max: number, 
 }
 
 /** The value of a field of a plan when it lies within that field's limits; else it is refused. */
-export function allowed(field: keyof typeof LIMITS, value: unknown): number {
-  const { min, max, unit }: Limits = LIMITS[field];
+export function allowed({ field, min, max, unit }: FieldLimits, value: unknown): number {
   // A zero without a sign, which no text would keep.
   return within(field, value, min, max, unit) + 0;
 }

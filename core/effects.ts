@@ -14,6 +14,8 @@ export interface Effects {
   /** Front and back surface together, before anything is done: what the plan has to answer. */
   total: Astigmatism;
   steps: PlanStep[];
+  /** `after` as a vector, D. */
+  result: Vector;
   after: Astigmatism;
   afterIntended: Astigmatism;
   /** Only cuts change the corneal power, and only as far as flattening and steepening differ. */
@@ -28,23 +30,27 @@ export function judge(plan: CompletePlan): Effects {
   const back = backSurfaceStep(plan, before);
   const surgery = surgeryOf(plan, before);
   const total = back ? add(toVector(before), back.vector) : toVector(before);
-  let after = total;
-  let afterIntended = total;
+  let { x, y } = total;
+  let { x: intendedX, y: intendedY } = total;
   let shift = 0;
   const steps = back ? [back] : [];
   for (const { step, cut } of surgery) {
     steps.push(step);
-    after = add(after, step.vector);
-    afterIntended = add(afterIntended, step.intended);
+    x += step.vector.x;
+    y += step.vector.y;
+    intendedX += step.intended.x;
+    intendedY += step.intended.y;
     shift += meanPowerShift(cut, MODEL.arcs.couplingRatio);
   }
+  const result = { x, y };
   const scatter = scatterOf(plan, total, surgery);
   return {
     before,
     total: fromVector(total),
     steps,
-    after: fromVector(after),
-    afterIntended: fromVector(afterIntended),
+    result,
+    after: fromVector(result),
+    afterIntended: fromVector({ x: intendedX, y: intendedY }),
     meanPowerShift: shift,
     scatter,
     spread: momentsOf(scatter),
@@ -60,15 +66,17 @@ function scatterOf(plan: CompletePlan, start: Vector, surgery: Part[]): Scatter 
   if (first?.step.source === 'lens' && !second) {
     return { start, base, placed: first.step.vector, own: [0, 0, 0], turning: Math.hypot(placement, lensRotation) };
   }
-  let placed: Vector = { x: 0, y: 0 };
+  let x = 0;
+  let y = 0;
   let xx = 0;
   let xy = 0;
   let yy = 0;
   for (const { mean, covariance } of surgery) {
-    placed = add(placed, mean);
+    x += mean.x;
+    y += mean.y;
     xx += covariance[0];
     xy += covariance[1];
     yy += covariance[2];
   }
-  return { start, base, placed, own: [xx, xy, yy], turning: placement };
+  return { start, base, placed: { x, y }, own: [xx, xy, yy], turning: placement };
 }

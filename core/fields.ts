@@ -1,6 +1,7 @@
 import { meridian, site } from './angle.js';
 import { RefusedValue, allowed, oneOf, refused } from './check.js';
-import type { LIMITS } from './limits.js';
+import { LIMITS } from './limits.js';
+import type { FieldLimits } from './limits.js';
 import { backSurface } from './backSurface.js';
 import { refuseSteepBelowFlat } from './keratometry.js';
 import { checkedFigures } from './own-figures.js';
@@ -45,24 +46,24 @@ export function completePlan(plan: EyePlan): CompletePlan {
   }
   const complete: CompletePlan = {
     eye: oneOf('eye', plan.eye ?? DEFAULTS.eye, ['right', 'left']),
-    flatK: allowed('flatK', plan.flatK ?? DEFAULTS.flatK),
-    steepK: allowed('steepK', plan.steepK ?? DEFAULTS.steepK),
-    steepMeridian: meridian(allowed('steepMeridian', plan.steepMeridian ?? DEFAULTS.steepMeridian)),
-    age: optional('age', plan.age),
+    flatK: allowed(LIMITS.flatK, plan.flatK ?? DEFAULTS.flatK),
+    steepK: allowed(LIMITS.steepK, plan.steepK ?? DEFAULTS.steepK),
+    steepMeridian: meridian(allowed(LIMITS.steepMeridian, plan.steepMeridian ?? DEFAULTS.steepMeridian)),
+    age: optional(LIMITS.age, plan.age),
     backSurface: plan.backSurface ?? DEFAULTS.backSurface,
-    incisionSite: place(optional('incisionSite', plan.incisionSite)),
-    incisionWidth: allowed('incisionWidth', plan.incisionWidth ?? DEFAULTS.incisionWidth),
-    incisionFlattening: optional('incisionFlattening', plan.incisionFlattening),
-    arcSite: place(optional('arcSite', plan.arcSite)),
-    arcLength: allowed('arcLength', plan.arcLength ?? DEFAULTS.arcLength),
+    incisionSite: place(optional(LIMITS.incisionSite, plan.incisionSite)),
+    incisionWidth: allowed(LIMITS.incisionWidth, plan.incisionWidth ?? DEFAULTS.incisionWidth),
+    incisionFlattening: optional(LIMITS.incisionFlattening, plan.incisionFlattening),
+    arcSite: place(optional(LIMITS.arcSite, plan.arcSite)),
+    arcLength: allowed(LIMITS.arcLength, plan.arcLength ?? DEFAULTS.arcLength),
     arcCount: oneOf('arcCount', plan.arcCount ?? DEFAULTS.arcCount, [0, 1, 2]),
-    arcZone: allowed('arcZone', plan.arcZone ?? DEFAULTS.arcZone),
-    arcDepth: optional('arcDepth', plan.arcDepth),
+    arcZone: allowed(LIMITS.arcZone, plan.arcZone ?? DEFAULTS.arcZone),
+    arcDepth: optional(LIMITS.arcDepth, plan.arcDepth),
     arcMethod: oneOf('arcMethod', plan.arcMethod ?? DEFAULTS.arcMethod, ['blade', 'laser']),
-    arcFlattening: optional('arcFlattening', plan.arcFlattening),
-    localThickness: optional('localThickness', plan.localThickness),
-    lensCylinder: optional('lensCylinder', plan.lensCylinder),
-    lensMeridian: plan.lensMeridian == null ? null : meridian(allowed('lensMeridian', plan.lensMeridian)),
+    arcFlattening: optional(LIMITS.arcFlattening, plan.arcFlattening),
+    localThickness: optional(LIMITS.localThickness, plan.localThickness),
+    lensCylinder: optional(LIMITS.lensCylinder, plan.lensCylinder),
+    lensMeridian: plan.lensMeridian == null ? null : meridian(allowed(LIMITS.lensMeridian, plan.lensMeridian)),
     risks: checkedRisks(plan.risks),
     ownFigures: checkedFigures(plan.ownFigures),
   };
@@ -82,8 +83,8 @@ function refuseContradictions(plan: CompletePlan): void {
   }
 }
 
-function optional(field: keyof typeof LIMITS, value: number | null | undefined): number | null {
-  return value == null ? null : allowed(field, value);
+function optional(limits: FieldLimits, value: number | null | undefined): number | null {
+  return value == null ? null : allowed(limits, value);
 }
 
 function place(degrees: number | null): number | null {

@@ -1,5 +1,6 @@
 import { fromTemporal } from './angle.js';
 import { allowed, oneOf } from './check.js';
+import { LIMITS } from './limits.js';
 import { MODEL } from './model.js';
 import type { EyeSide } from './types.js';
 
@@ -9,8 +10,8 @@ import type { EyeSide } from './types.js';
  * @throws RangeError for a width or site outside the limits.
  */
 export function incisionFlattening(incision: { width: number; site: number; eye: EyeSide }): { flattening: number; sd: number } {
-  const width = allowed('incisionWidth', incision.width);
-  const where = allowed('incisionSite', incision.site);
+  const width = allowed(LIMITS.incisionWidth, incision.width);
+  const where = allowed(LIMITS.incisionSite, incision.site);
   const eye = oneOf('eye', incision.eye, ['right', 'left']);
   return { flattening: incisionEffect(width, where, eye), sd: incisionSpread(width) };
 }

@@ -25,10 +25,10 @@ export function radiusFromDioptres(dioptres: number): number {
  * @throws RangeError for a reading outside the limits, or a steep reading below the flat one.
  */
 export function fromReadings(readings: { flat: number; steep: number; steepMeridian: number }): Astigmatism {
-  const flat = allowed('flatK', readings.flat);
-  const steep = allowed('steepK', readings.steep);
+  const flat = allowed(LIMITS.flatK, readings.flat);
+  const steep = allowed(LIMITS.steepK, readings.steep);
   refuseSteepBelowFlat(flat, steep);
-  const along = allowed('steepMeridian', readings.steepMeridian);
+  const along = allowed(LIMITS.steepMeridian, readings.steepMeridian);
   return { magnitude: steep - flat, meridian: meridian(along) };
 }
 

@@ -22,6 +22,6 @@ export function lensPlaneRatio({ k, depth = MODEL.eye.lensDepth }: { k: number; 
  * meridian: 2·C·sin β in size. All at the corneal plane, D and degrees.
  */
 export function misplacedLens({ cylinder, meridian, placed }: { cylinder: number; meridian: number; placed: number }): Astigmatism {
-  const power = allowed('lensCylinder', cylinder);
+  const power = allowed(LIMITS.lensCylinder, cylinder);
   return fromVector(add(toVector({ magnitude: power, meridian }), flattening(power, placed)));
 }

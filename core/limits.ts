@@ -8,8 +8,20 @@ export interface Limits {
   unit: string;
 }
 
+/** Limits that say whose they are: to look them up by a name, with every movement, takes longer than to compare. */
+export interface FieldLimits extends Limits {
+  field: string;
+}
+
+type Named<Of> = { readonly [Field in keyof Of]: Of[Field] & FieldLimits };
+
+function named<Of extends Record<string, Limits>>(limits: Of): Named<Of> {
+  for (const field in limits) Object.assign(limits[field]!, { field });
+  return limits as Named<Of>;
+}
+
 /** Limits of the numeric fields of a plan. They are "assumed": wide enough for any living cornea, narrow enough to catch a slip. */
-export const LIMITS = {
+export const LIMITS = /* @__PURE__ */ named({
   /** 28–75 D is 12.05–4.5 mm: from a very flat cornea after surgery to advanced ectasia. */
   flatK: { min: 28, max: 75, unit: 'D' },
   steepK: { min: 28, max: 75, unit: 'D' },
@@ -28,7 +40,7 @@ export const LIMITS = {
   localThickness: { min: 300, max: 1100, unit: 'µm' },
   lensCylinder: { min: 0, max: 12, unit: 'D' },
   lensMeridian: { min: 0, max: 180, unit: '°' },
-} as const satisfies Record<string, Limits>;
+} as const satisfies Record<string, Limits>);
 
 /** The surgeon's own results. Wide; they catch slips such as per cent for a share. */
 export const OWN_LIMITS = {

@@ -18,8 +18,6 @@ export interface Part {
   cut: number;
 }
 
-const NOTHING: Vector = { x: 0, y: 0 };
-
 /** What the back surface adds, unless it is left out of account. */
 export function backSurfaceStep(plan: CompletePlan, before: Astigmatism): PlanStep | null {
   if (plan.backSurface === 'omitted') return null;
@@ -40,7 +38,7 @@ function incisionPart(plan: CompletePlan): Part | null {
   const cut = plan.incisionFlattening ?? own?.flattening ?? incisionEffect(plan.incisionWidth, plan.incisionSite, plan.eye);
   const along = flattening(cut, plan.incisionSite);
   // Torque is what the incision adds at 45° to its own meridian: a quarter turn further in the doubled plane.
-  const vector = add(along, own?.torque ? flattening(own.torque, plan.incisionSite + 135) : NOTHING);
+  const vector = own?.torque ? add(along, flattening(own.torque, plan.incisionSite + 135)) : along;
   const variance = (own?.sd ?? incisionSpread(plan.incisionWidth)) ** 2;
   const basis = own || plan.incisionFlattening !== null ? 'own' : 'model';
   return { step: { source: 'incision', vector, intended: vector, basis }, mean: vector, covariance: [variance, 0, variance], cut };

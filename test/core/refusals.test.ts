@@ -131,7 +131,9 @@ describe('words', () => {
     },
   );
 
-  test('a zero loses its sign', () => expect(allowed('incisionFlattening', -0)).toBe(0));
+  test('a zero loses its sign', () => expect(allowed(LIMITS.incisionFlattening, -0)).toBe(0));
+
+  test.each(Object.entries(LIMITS))('the limits of %s say that they are its own', (name, { field }) => expect(field).toBe(name));
 
   test('what a back surface may add is in the unit of the readings', () => expect(BACK_SURFACE_LIMITS.unit).toBe(LIMITS.steepK.unit));
 
