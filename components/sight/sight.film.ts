@@ -67,9 +67,14 @@ export class Film implements ReactiveController {
 
   /** Resolves when what was asked for is shown, or cannot be. */
   async settled(): Promise<void> {
-    await this.reading;
-    await this.host.updateComplete;
-    await this.darkroom.settled();
+    let reading: Promise<void> | null;
+    do {
+      reading = this.reading;
+      await reading;
+      await this.host.updateComplete;
+      await this.darkroom.settled();
+      // Meanwhile the page may have put in another image, or this one may have come after all.
+    } while (reading !== this.reading);
   }
 
   /** Shows a scene as it looks with an error in focus on either side. */

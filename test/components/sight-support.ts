@@ -115,6 +115,16 @@ export function difference(a: Picture, b: Picture): number {
   return most;
 }
 
+/** What can be told of a picture that is not the one expected: whether it was painted at all, and how much of it is dark. */
+export function told({ data, width, height }: Picture): string {
+  let [unpainted, dark] = [0, 0];
+  for (let i = 0; i < data.length; i += 4) {
+    if (data[i + 3] !== 255) unpainted += 1;
+    else if (data[i]! < 128) dark += 1;
+  }
+  return `${width} × ${height}, ${unpainted} unpainted, ${dark} dark`;
+}
+
 /** A picture as a mirror shows it. */
 export function mirrored({ data, width, height }: Picture): Picture {
   const turned = new Uint8ClampedArray(data.length);
