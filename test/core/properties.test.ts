@@ -85,6 +85,11 @@ describe('astigmatism', () => {
     expect(sum()).toEqual({ magnitude: 0, meridian: 180 });
     expect(fromVector({ x: -0, y: -0 } satisfies Vector)).toEqual({ magnitude: 0, meridian: 180 });
   });
+
+  test('has a size also where its square is beyond all numbers', () => {
+    expect(fromVector({ x: 3e200, y: 4e200 }).magnitude).toBeCloseTo(5e200, -188);
+    expect(fromVector({ x: 0, y: -1.5e308 }).magnitude).toBe(1.5e308);
+  });
 });
 
 describe('refraction', () => {
