@@ -1,9 +1,14 @@
+/** ms after which nothing is under way any more. */
+const SETTLED = 3000;
+
 /**
  * What lives in a page: nodes and listeners by the browser's metrics; detached nodes, and kilobytes of what scripts have
  * made and of what the engine has compiled, by a heap snapshot. The engine compiles what runs often, and its metric of the
  * whole heap counts that in.
  */
 export async function censusOf(cdp, page) {
+  // A worker that nobody uses is kept for a second, and what was asked of it has to be answered first.
+  await page.evaluate((ms) => new Promise((done) => setTimeout(done, ms)), SETTLED);
   // What weak references hold goes in a second and third round.
   for (let round = 0; round < 4; round += 1) {
     await cdp.send('HeapProfiler.collectGarbage');
@@ -18,7 +23,8 @@ export async function censusOf(cdp, page) {
     whole: read('JSHeapUsedSize') / 1000,
     nodes: read('Nodes'),
     listeners: read('JSEventListeners'),
-    detached: detachedIn(heap),
+    detached: heap.detached.length,
+    names: tallyOf(heap.detached),
   };
 }
 
@@ -31,16 +37,19 @@ async function snapshot(cdp) {
   return chunks.join('');
 }
 
-/** The nodes of a snapshot, and where in each of them a field stands. */
-function tableOf({ snapshot: { meta }, nodes }) {
+/** The nodes of a snapshot, where in each of them a field stands, and the names of those that no document holds any more, but script does. */
+function tableOf({ snapshot: { meta }, nodes, strings }) {
   const at = (field) => {
     const index = meta.node_fields.indexOf(field);
     if (index < 0) throw new Error(`The heap snapshot does not say ${field}.`);
     return index;
   };
   const types = meta.node_types[at('type')];
-  const read = { type: at('type'), size: at('self_size'), detached: at('detachedness') };
-  return { nodes, width: meta.node_fields.length, types, read };
+  const width = meta.node_fields.length;
+  const read = { type: at('type'), size: at('self_size'), detached: at('detachedness'), name: at('name') };
+  const detached = [];
+  for (let node = 0; node < nodes.length; node += width) if (nodes[node + read.detached] === 2) detached.push(strings[nodes[node + read.name]]);
+  return { nodes, width, types, read, detached };
 }
 
 function kilobytes({ nodes, width, types, read }, counts) {
@@ -49,9 +58,12 @@ function kilobytes({ nodes, width, types, read }, counts) {
   return bytes / 1000;
 }
 
-/** Nodes of a document that no document holds any more, but script does. */
-function detachedIn({ nodes, width, read }) {
-  let count = 0;
-  for (let node = 0; node < nodes.length; node += width) if (nodes[node + read.detached] === 2) count += 1;
-  return count;
+/** How often each name occurs; the engine writes attributes into it, of which the first words will do. */
+function tallyOf(names) {
+  const tally = {};
+  for (const name of names) {
+    const short = name.slice(0, 60);
+    tally[short] = (tally[short] ?? 0) + 1;
+  }
+  return tally;
 }

@@ -75,6 +75,8 @@ async function measured(what, count, warmUp, action) {
   const seconds = (performance.now() - start) / 1000;
   console.log(`${count} ${what} in ${seconds.toFixed(0)} s (load of the machine ${loadavg()[0].toFixed(1)})`);
   for (const key of [...Object.keys(ALLOWED), ...TOLD]) console.log(`  ${key.padEnd(10)}${course.map((one) => one[key].toFixed(0).padStart(9)).join('')}   ${key in ALLOWED ? `may grow by ${ALLOWED[key]}` : 'kB'}`);
+  const more = Object.entries(after.names).map(([name, number]) => [name, number - (before.names[name] ?? 0)]).filter(([, number]) => number > 0);
+  for (const [name, number] of more) console.log(`  detached   ${number} more: ${name}`);
   return { count, seconds, course, grown };
 }
 
