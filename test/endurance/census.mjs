@@ -37,7 +37,11 @@ async function snapshot(cdp) {
   return chunks.join('');
 }
 
-/** The nodes of a snapshot, where in each of them a field stands, and the names of those that no document holds any more, but script does. */
+/**
+ * The nodes of a snapshot, where in each of them a field stands, and the names of those that no document holds any more, but
+ * script does. Among them are the templates that Lit has met, each once. Their contents do not count: whether the engine
+ * takes one for detached depends on when it was last looked at. What else may be kept in a fragment counts by its own name.
+ */
 function tableOf({ snapshot: { meta }, nodes, strings }) {
   const at = (field) => {
     const index = meta.node_fields.indexOf(field);
@@ -48,7 +52,10 @@ function tableOf({ snapshot: { meta }, nodes, strings }) {
   const width = meta.node_fields.length;
   const read = { type: at('type'), size: at('self_size'), detached: at('detachedness'), name: at('name') };
   const detached = [];
-  for (let node = 0; node < nodes.length; node += width) if (nodes[node + read.detached] === 2) detached.push(strings[nodes[node + read.name]]);
+  for (let node = 0; node < nodes.length; node += width) {
+    const name = strings[nodes[node + read.name]];
+    if (nodes[node + read.detached] === 2 && name !== 'DocumentFragment') detached.push(name);
+  }
   return { nodes, width, types, read, detached };
 }
 
