@@ -30,6 +30,7 @@ export function judge(plan: CompletePlan): Effects {
   const back = backSurfaceStep(plan, before);
   const surgery = surgeryOf(plan, before);
   const total = back ? add(toVector(before), back.vector) : toVector(before);
+  // Summed as numbers: a vector for each step, with every movement of a drag, is what takes the time here and below.
   let { x, y } = total;
   let { x: intendedX, y: intendedY } = total;
   let shift = 0;
