@@ -1,7 +1,7 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import type { AstigCornea, AstigPencil, AstigSweep, AstigVectors } from '../../components/index.js';
 import { screenshot } from '../engine.js';
-import { CEDAR, drawn } from './support.js';
+import { CEDAR, drawn, until } from './support.js';
 
 type Drawing = AstigCornea | AstigVectors | AstigSweep | AstigPencil;
 const TAGS = ['astig-cornea', 'astig-vectors', 'astig-sweep', 'astig-pencil'] as const;
@@ -31,6 +31,15 @@ async function pixels({ left, top, width, height }: DOMRect): Promise<ImageData>
   return context.getImageData(left, top, width, height);
 }
 
+/** Waits until what the page shows now has been painted, on a busy machine late: until a mark beside the drawing is seen. */
+async function painted(): Promise<void> {
+  const mark = document.createElement('div');
+  mark.setAttribute('style', 'position: fixed; left: 600px; top: 0; inline-size: 8px; block-size: 8px; background: rgb(10, 200, 90)');
+  document.body.append(mark);
+  await until(async () => [...(await pixels(new DOMRect(604, 4, 1, 1))).data.slice(0, 3)].join() === '10,200,90', 'The page as it is now');
+  mark.remove();
+}
+
 /**
  * How far a channel may differ, of 255: rims of curves and letters are smoothed a little differently in another document, at
  * single pixels by up to 54. A line or a letter that moves by half a pixel differs by 100 and more.
@@ -56,7 +65,11 @@ for (const tag of TAGS) {
         svgOf(drawing).setAttribute('style', 'background: var(--_ground)');
         const file = drawing.toSVG();
         const box = svgOf(drawing).getBoundingClientRect();
+        await painted();
         const inPage = await pixels(box);
+        // Else the drawing would be compared with itself as long as the frame above it has not been painted.
+        drawing.setAttribute('hidden', '');
+        await painted();
         const frame = document.createElement('iframe');
         frame.setAttribute('style', `position: fixed; z-index: 9; border: 0; left: ${box.left}px; top: ${box.top}px; width: ${box.width}px; height: ${box.height}px`);
         frame.src = URL.createObjectURL(new Blob([file], { type: 'image/svg+xml' }));
@@ -64,7 +77,7 @@ for (const tag of TAGS) {
         document.body.append(frame);
         try {
           await loaded;
-          // A frame is painted some time after it has loaded, and on a busy machine late.
+          // A frame has loaded some time before it is painted.
           const latest = performance.now() + 10_000;
           let alone = await pixels(box);
           while (different(inPage, alone) > 0 && performance.now() < latest) alone = await pixels(box);

@@ -1,6 +1,6 @@
 /** Waits until something is so: as long as a machine that is busy with other engines may take. */
 export async function until(condition: () => unknown, what: string): Promise<void> {
-  for (const start = performance.now(); !condition(); await new Promise(requestAnimationFrame)) {
+  for (const start = performance.now(); !(await condition()); await new Promise(requestAnimationFrame)) {
     if (performance.now() > start + 20_000) throw new Error(`${what} has not come.`);
   }
 }
