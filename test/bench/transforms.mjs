@@ -1,25 +1,34 @@
-/** The same transform by others that a developer might take; what is not installed is named, and not timed. */
-import { spawnSync } from 'node:child_process';
+/** The same transform by others that a developer might take. Each does it once, and tells the real part it found at (x, y). */
+import FFT from 'fft.js';
+import { fft } from 'mathjs';
+import ndarray from 'ndarray';
+import transform from 'ndarray-fft';
 
-const RUNS = { 'ndarray-fft': 7, mathjs: 3 };
-
-/** For each: how long it takes, ms (median), and the real part it found at a frequency; or why it was not asked. */
-export async function others(plane, side) {
-  return Promise.all([byPackage('ndarray-fft', () => byNdarray(plane, side)), byPackage('mathjs', () => byMathjs(plane, side)), byScipy(plane, side)]);
+/** A plane of numbers without any order. */
+export function planeOf(side) {
+  return Float64Array.from({ length: side * side }, (_, i) => Math.sin(i * i));
 }
 
-async function byPackage(name, open) {
-  try {
-    return { name, ...(await open()) };
-  } catch (error) {
-    if (error.code !== 'ERR_MODULE_NOT_FOUND') throw error;
-    return { name, missing: 'not installed' };
-  }
+/** Rows, and columns that are gathered from them. */
+export function byFft(plane, side) {
+  const plan = new FFT(side);
+  const rows = Array.from({ length: side }, () => plan.createComplexArray());
+  const columns = Array.from({ length: side / 2 + 1 }, () => plan.createComplexArray());
+  const column = plan.createComplexArray();
+  const once = () => {
+    for (let y = 0; y < side; y += 1) plan.realTransform(rows[y], plane.subarray(y * side, (y + 1) * side));
+    for (let x = 0; x <= side / 2; x += 1) {
+      for (let y = 0; y < side; y += 1) {
+        column[2 * y] = rows[y][2 * x];
+        column[2 * y + 1] = rows[y][2 * x + 1];
+      }
+      plan.transform(columns[x], column);
+    }
+  };
+  return { once, real: (x, y) => columns[x][2 * y] };
 }
 
-async function byNdarray(plane, side) {
-  const { default: ndarray } = await import('ndarray');
-  const { default: transform } = await import('ndarray-fft');
+export function byNdarray(plane, side) {
   const re = ndarray(new Float64Array(side * side), [side, side]);
   const im = ndarray(new Float64Array(side * side), [side, side]);
   const once = () => {
@@ -27,40 +36,11 @@ async function byNdarray(plane, side) {
     im.data.fill(0);
     transform(1, re, im);
   };
-  return { time: () => median(RUNS['ndarray-fft'], once), check: (x, y) => re.get(y, x) };
+  return { once, real: (x, y) => re.get(y, x) };
 }
 
-async function byMathjs(plane, side) {
-  const { fft } = await import('mathjs');
+export function byMathjs(plane, side) {
   const rows = Array.from({ length: side }, (_, y) => [...plane.subarray(y * side, (y + 1) * side)]);
   let found;
-  return { time: () => median(RUNS.mathjs, () => (found = fft(rows))), check: (x, y) => found[y][x].re };
-}
-
-/** In its own process and its own clock, so that neither Python's start nor the pipe counts. */
-function byScipy(plane, side) {
-  const script = `
-import sys, time, json
-import numpy
-from scipy import fft
-plane = numpy.frombuffer(sys.stdin.buffer.read()).reshape(${side}, ${side})
-times = []
-for run in range(9):
-    start = time.perf_counter()
-    found = fft.rfft2(plane)
-    times.append(1000 * (time.perf_counter() - start))
-print(json.dumps({'time': sorted(times)[4], 'at': found[411, 37].real}))`;
-  const { status, stdout } = spawnSync('python3', ['-c', script], { input: Buffer.from(plane.buffer), encoding: 'utf8' });
-  if (status !== 0) return { name: 'scipy', missing: 'not installed' };
-  const { time, at } = JSON.parse(stdout);
-  return { name: 'scipy (compiled code)', time: () => time, check: () => at };
-}
-
-function median(runs, task) {
-  const times = Array.from({ length: runs + 1 }, () => {
-    const start = performance.now();
-    task();
-    return performance.now() - start;
-  }).slice(1);
-  return times.sort((a, b) => a - b)[runs >> 1];
+  return { once: () => (found = fft(rows)), real: (x, y) => found[y][x].re };
 }
