@@ -42,7 +42,12 @@ export function paddedSide(side: number, reach: number): number {
   return unit * [8, 9, 10, 12].find((times) => times * unit >= wanted)!;
 }
 
-export function makeGrid(width: number, height: number): Grid {
+/**
+ * For a padded plane of `columns` × `rows` px. A page that has an object like { width: 8.5, height: 11 } makes V8 keep
+ * the width of every object of that form as a fraction; handed on to the passes, it doubles their time. `| 0` ends that.
+ */
+export function makeGrid(columns: number, rows: number): Grid {
+  const [width, height] = [columns | 0, rows | 0];
   return {
     width,
     height,

@@ -1,7 +1,6 @@
 /**
  * How fast pictures are blurred: whole new pictures, and the transform alone beside fft.js, ndarray-fft, mathjs and scipy.
- * Timed in a worker of the browser, where pages have it done. In a process of Node that has loaded other packages the same
- * code has been seen to take twice as long, and in a fresh one less than in the browser.
+ * Timed in a worker of the browser, where pages have it done.
  */
 import { join } from 'node:path';
 import { bundle, hostPage, openBrowser, openPage, root, serve } from './page.mjs';
