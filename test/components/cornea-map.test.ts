@@ -9,6 +9,7 @@ import type { EyeSide } from '../../core/index.js';
 import { inkBox } from './ink.js';
 import { anyPlan, faults } from './label-faults.js';
 import { CEDAR, apart, bringIntoView, centreOf, dragMouse, drawn, onEye } from './support.js';
+import { speak } from './until.js';
 
 const OUTLINE = '[part=map] .map-line';
 const INCISION = '[part~="incision-handle"]';
@@ -200,9 +201,8 @@ describe('astig-cornea map', () => {
   it('writes all of its file within the drawing, no text over another', async () => {
     for (const lang of ['en', 'de', 'zh', 'ar']) {
       const { cornea } = await mapped({ map: 'difference', power: 'tangential' });
-      cornea.lang = lang;
+      if (lang !== 'en') await speak(lang, cornea, cornea);
       cornea.parentElement!.parentElement!.style.inlineSize = '300px';
-      await new Promise((done) => setTimeout(done, 600));
       await drawn(cornea);
       const holder = document.createElement('div');
       holder.innerHTML = cornea.toSVG();

@@ -3,7 +3,7 @@ import { sendKeys } from '@web/test-runner-commands';
 import type { AstigCase } from '../../components/case/case.js';
 import { INVENTED_SLIPS, INVENTED_TRUTH, inventedResults } from '../../stories/results.js';
 import { click, opened, settled, text } from './outcomes-support.js';
-import { listen } from './support.js';
+import { listen, until } from './support.js';
 
 describe('<astig-outcomes>', () => {
   it('counts the good rows and says why the others are not', async () => {
@@ -106,7 +106,7 @@ describe('<astig-outcomes>', () => {
     const eye = await fixture<AstigCase>(html`<astig-case><astig-outcomes .data=${inventedResults(100_000)}></astig-outcomes></astig-case>`);
     const view = eye.querySelector('astig-outcomes')!;
     await view.updateComplete;
-    await new Promise((resolve) => setTimeout(resolve, 100));
+    await until(() => view.shadowRoot!.querySelector('.cancel'), 'The button that cancels');
     view.shadowRoot!.querySelector<HTMLElement>('.cancel')!.focus();
     click(view.shadowRoot!, '.cancel');
     await settled(view);

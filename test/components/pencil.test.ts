@@ -5,6 +5,7 @@ import { plannedBundle } from '../../core/eye-plain.js';
 import { emulate, itInEveryScheme, itWith } from '../engine.js';
 import { ellipseSeen, lineSeen, OBLIQUE, pencilFixture, said } from './pencil-support.js';
 import { CEDAR, apart, centreOf, corneaFixture, dragMouse, drawn, onEye } from './support.js';
+import { untilText } from './until.js';
 
 const FROM_FRONT = { turn: '0', tilt: '0' };
 const FROM_SIDE = { turn: '90', tilt: '0' };
@@ -96,7 +97,6 @@ describe('astig-pencil: what is drawn', () => {
   it('tells which eye is drawn when asked', async () => {
     const { view, root } = await pencilFixture();
     root.querySelector('summary')!.click();
-    await new Promise((done) => setTimeout(done, 50));
     await drawn(view);
     expect(root.querySelector('details')!.textContent.replaceAll('\u00a0', ' ')).to.include('A schematic eye, not this one').and.include('24.09 mm').and.include('Bennett & Rabbetts').and.include('assumed');
   });
@@ -196,7 +196,7 @@ describe('astig-pencil: for everybody', () => {
 
   it('speaks the language of the page, and draws the light to the right in Arabic too', async () => {
     const { view, root } = await pencilFixture({ set: { ...FROM_SIDE, lang: 'ar' } });
-    for (let round = 0; round < 100 && !root.querySelector('svg')!.getAttribute('aria-label')!.includes('خط البؤرة'); round += 1) await new Promise((done) => setTimeout(done, 20));
+    await untilText(() => root.querySelector('svg')!.getAttribute('aria-label')!, /خط البؤرة/);
     await drawn(view);
     expect(root.querySelector('figure')!.dir).to.equal('rtl');
     expect(lineSeen(root, 'front-line').middle.x).to.be.below(lineSeen(root, 'back-line').middle.x);

@@ -13,3 +13,11 @@ export async function untilText(read: () => string, wanted: RegExp | string): Pr
   });
   return read();
 }
+
+/** Gives an element a language, and waits until a drawing within it is named in that language. */
+export async function speak(lang: string, element: HTMLElement, view: HTMLElement): Promise<void> {
+  const name = (): string | null => view.shadowRoot!.querySelector('svg[aria-label]')!.getAttribute('aria-label');
+  const before = name();
+  element.lang = lang;
+  await until(() => name() !== before, `The language ${lang}`);
+}

@@ -7,6 +7,7 @@ import { cdp } from '../cdp.js';
 import { itWith } from '../engine.js';
 import { settled } from './outcomes-support.js';
 import { CEDAR, drawn, press } from './support.js';
+import { speak } from './until.js';
 
 const TAGS = ['astig-cornea', 'astig-vectors', 'astig-summary', 'astig-entry', 'astig-sweep', 'astig-options', 'astig-sight', 'astig-pencil', 'astig-explain', 'astig-outcomes', 'astig-cornea map="difference"'] as const;
 type View = HTMLElement & { updateComplete: Promise<boolean> };
@@ -37,9 +38,9 @@ describe('1.4.10 reflow and 1.4.4 resized text', () => {
 
   for (const [name, style] of [['320 px, as at 400 %', 'inline-size: 320px'], ['360 px with text at 200 %', 'inline-size: 360px; font-size: 32px'], ['320 px in German', 'inline-size: 320px']] as const) {
     it(`nothing is wider than the page: ${name}`, async () => {
-      if (name.endsWith('German')) document.documentElement.lang = 'de';
       const { views } = await page(style);
-      if (name.endsWith('German')) await new Promise((done) => setTimeout(done, 600));
+      if (name.endsWith('German')) await speak('de', document.documentElement, views[0]!);
+      await drawn(...views);
       for (const view of views) {
         const { right, left } = view.getBoundingClientRect();
         // A table of figures may need two dimensions, which the criterion allows; it scrolls within its own frame.
