@@ -129,6 +129,14 @@ describe('eyes on one line', () => {
   });
 });
 
+describe('from a place where the pulls of all eyes undo each other', () => {
+  const around = [{ x: 1, y: 0 }, { x: 0, y: 1 }, { x: -1, y: 0 }, { x: 0, y: -1 }];
+
+  test.each([['no eye', 0], ['one eye', 1], ['three eyes', 3]] as const)('with %s at it, it is the median', (_, here) => {
+    expect(centres([...around, ...Array.from({ length: here }, () => ({ x: 0, y: 0 }))], { x: 0, y: 0 }).median).toEqual({ x: 0, y: 0 });
+  });
+});
+
 describe('from a place that eyes share', () => {
   const shared = { x: 0.25, y: -0.5 };
   /** A series with eyes at one place, and by how much the pull of the others is stronger than they are many. */
