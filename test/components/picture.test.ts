@@ -31,12 +31,15 @@ async function pixels({ left, top, width, height }: DOMRect): Promise<ImageData>
   return context.getImageData(left, top, width, height);
 }
 
-/** Waits until what the page shows now has been painted, on a busy machine late: until a mark beside the drawing is seen. */
+let marks = 0;
+
+/** Waits until what the page shows now has been painted, on a busy machine late: until a mark of a new colour beside the drawing is seen. */
 async function painted(): Promise<void> {
+  const colour = [(marks += 1), 200, 90].join(', ');
   const mark = document.createElement('div');
-  mark.setAttribute('style', 'position: fixed; left: 600px; top: 0; inline-size: 8px; block-size: 8px; background: rgb(10, 200, 90)');
+  mark.setAttribute('style', `position: fixed; left: 600px; top: 0; inline-size: 8px; block-size: 8px; background: rgb(${colour})`);
   document.body.append(mark);
-  await until(async () => [...(await pixels(new DOMRect(604, 4, 1, 1))).data.slice(0, 3)].join() === '10,200,90', 'The page as it is now');
+  await until(async () => [...(await pixels(new DOMRect(604, 4, 1, 1))).data.slice(0, 3)].join(', ') === colour, 'The page as it is now');
   mark.remove();
 }
 
