@@ -131,7 +131,7 @@ export const references = {
 
   langenbucher2025: record(
     'read',
-    ['Langenbucher A et al.', 'Prediction of total corneal astigmatism from anterior measurements', 'Clin Exp Ophthalmol', 2025, '', '10.1111/ceo.70009'],
+    ['Langenbucher A et al.', '[Astigmatism of the whole cornea from its front surface]', 'Clin Exp Ophthalmol', 2025, '', '10.1111/ceo.70009'],
     'one constant for the back surface does as well as formulae with more terms',
     ['title'],
   ),
