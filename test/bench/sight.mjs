@@ -18,8 +18,8 @@ export async function run() {
   const browser = await openBrowser();
   try {
     const { page } = await openPage(browser, server.url('/page.html'));
-    const { rows, transform } = await page.evaluate(answerOf, '/worker.js');
-    return [...rows, besideScipy(transform)];
+    const { rows, ours } = await page.evaluate(answerOf, '/worker.js');
+    return [...rows, besideScipy(ours)];
   } finally {
     await browser.close();
     server.close();
